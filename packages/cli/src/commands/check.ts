@@ -1,0 +1,75 @@
+import { readFileSync, statSync, writeFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { assess, type Answer } from '@hitchwright/core/assess';
+import { answerJson, inputErrorsJson } from '@hitchwright/core/contract';
+import { rearView, sceneToSvg } from '@hitchwright/core/drawings';
+import { errorLine, largestSetup, readSetupText, type InputError, type Setup, type SetupDocument } from '@hitchwright/core/records';
+import type { UnitSystem } from '@hitchwright/core/units';
+import { exitCodes, UsageError } from '../exit.ts';
+import { report } from '../report.ts';
+
+interface CheckOptions {
+  readonly file: string;
+  readonly json: boolean;
+  readonly units: UnitSystem | null;
+  readonly svg: string | null;
+}
+
+/** `hitchwright check FILE`: the answer for one setup. */
+export function checkCommand(words: readonly string[]): number {
+  const options = readOptions(words);
+  const text = readText(options.file);
+  const reading = readSetupText(text);
+  if (!reading.ok) return refuse(reading.errors, options.json);
+  const document = JSON.parse(text) as SetupDocument;
+  const assessment = assess(document);
+  if (!assessment.ok) return refuse(assessment.errors, options.json);
+  const system = options.units ?? reading.setup.units ?? 'us';
+  print(assessment.answer, reading.setup, system, options);
+  const outcome = assessment.answer.outcomes.hooksUp;
+  return outcome === 'notChecked' ? exitCodes.internalFault : exitCodes[outcome];
+}
+
+function readOptions(words: readonly string[]): CheckOptions {
+  const { values, positionals } = parse(words);
+  const [file, ...more] = positionals;
+  if (file === undefined || more.length > 0) throw new UsageError('Name one setup file: hitchwright check FILE. See hitchwright --help.');
+  const { units } = values;
+  if (units !== undefined && units !== 'us' && units !== 'metric') throw new UsageError('--units takes us or metric.');
+  return { file, json: values.json === true, units: units ?? null, svg: values.svg ?? null };
+}
+
+function parse(words: readonly string[]) {
+  try {
+    return parseArgs({
+      args: [...words],
+      allowPositionals: true,
+      options: { json: { type: 'boolean' }, units: { type: 'string' }, svg: { type: 'string' } },
+    });
+  } catch (problem) {
+    throw new UsageError(`${problem instanceof Error ? problem.message : String(problem)} See hitchwright --help.`);
+  }
+}
+
+function readText(file: string): string {
+  if (file === '-') return readFileSync(0, 'utf8');
+  try {
+    // A file far over the limit is not read at all; readSetupText reports the rest.
+    return statSync(file).size > 8 * largestSetup ? ' '.repeat(largestSetup + 1) : readFileSync(file, 'utf8');
+  } catch (problem) {
+    throw new UsageError(`Can’t read ${file}: ${problem instanceof Error ? problem.message : String(problem)}`);
+  }
+}
+
+function refuse(errors: readonly InputError[], asJson: boolean): number {
+  if (asJson) process.stdout.write(`${JSON.stringify(inputErrorsJson(errors), null, 2)}\n`);
+  const lines = errors.map((error) => `  ${errorLine(error)}\n`).join('');
+  process.stderr.write(`The setup can’t be read: ${errors.length} ${errors.length === 1 ? 'error' : 'errors'}.\n${lines}`);
+  return exitCodes.badInput;
+}
+
+function print(answer: Answer, setup: Setup, system: UnitSystem, options: CheckOptions): void {
+  if (options.svg !== null) writeFileSync(options.svg, sceneToSvg(rearView(setup, answer, { system })));
+  const text = options.json ? `${JSON.stringify(answerJson(answer, setup, system), null, 2)}\n` : report(answer, setup, system);
+  process.stdout.write(text);
+}

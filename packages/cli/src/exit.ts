@@ -1,0 +1,12 @@
+/** Exit codes, published in `hitchwright --help`: nothing but the hook-up stands behind them yet. */
+export const exitCodes = {
+  works: 0,
+  internalFault: 1,
+  badInput: 2,
+  withParts: 3,
+  measureFirst: 4,
+  willNot: 5,
+} as const;
+
+/** Thrown where the command itself was given wrongly; the message says what to type. */
+export class UsageError extends Error {}

@@ -1,0 +1,28 @@
+import { checkCommand } from './commands/check.ts';
+import { schemaCommand } from './commands/schema.ts';
+import { exitCodes, UsageError } from './exit.ts';
+import { generalHelp } from './help.ts';
+
+const commands: Readonly<Record<string, (words: readonly string[]) => Promise<number> | number>> = {
+  check: checkCommand,
+  schema: schemaCommand,
+};
+
+async function run(words: readonly string[]): Promise<number> {
+  const [name, ...rest] = words;
+  if (name === undefined || name === '--help' || name === '-h' || name === 'help') {
+    process.stdout.write(generalHelp);
+    return name === undefined ? exitCodes.badInput : 0;
+  }
+  const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
+  if (command === undefined) throw new UsageError(`There is no command “${name.slice(0, 40)}”. Try: ${Object.keys(commands).join(', ')}.`);
+  return command(rest);
+}
+
+try {
+  process.exitCode = await run(process.argv.slice(2));
+} catch (problem) {
+  process.exitCode = problem instanceof UsageError ? exitCodes.badInput : exitCodes.internalFault;
+  const text = problem instanceof Error ? problem.message : String(problem);
+  process.stderr.write(problem instanceof UsageError ? `${text}\n` : `Internal fault, please report it: ${text}\n`);
+}

@@ -1,0 +1,10 @@
+import { defineConfig } from 'tsdown';
+
+export default defineConfig({
+  entry: 'src/main.ts',
+  format: 'esm',
+  platform: 'node',
+  target: 'node20',
+  noExternal: [/^@hitchwright\//, 'zod', 'fflate'],
+  outExtensions: () => ({ js: '.js' }),
+});

@@ -1,0 +1,2 @@
+export { answerJson, inputErrorsJson } from './answerJson.ts';
+export { setupJsonSchema } from './setupJsonSchema.ts';

@@ -1,0 +1,64 @@
+import type { InputError } from '../../records/index.ts';
+import type { CategorySummary, CheckId, Driver, Finding, Hold, OpenInterval } from '../hookup/index.ts';
+import type { Candidate } from './candidates.ts';
+import type { UsedFigure } from './figures.ts';
+
+/** The standing of one of the four answers. */
+export type Outcome = 'works' | 'withParts' | 'measureFirst' | 'willNot' | 'notChecked';
+
+/** A cure that was applied and checked again, with what it cures. */
+export interface Cure extends Candidate {
+  readonly cures: readonly CheckId[];
+  /** True for the members of the smallest set that cures everything that fails. */
+  readonly inSmallestSet: boolean;
+}
+
+/** Another way to hook up, checked like the setup itself. */
+export interface Alternative {
+  readonly kind: 'leaveCouplerOff' | 'otherCoupler';
+  readonly coupler: string | null;
+  readonly outcome: Outcome;
+  readonly lead: Finding | null;
+}
+
+/** Cautions that stand beside a result, by what they belong to; the sentences are in words/cautions.ts. */
+export type CautionId =
+  | 'hookUpOnly'
+  | 'standClear'
+  | 'firstLift'
+  | 'notRetained'
+  | 'pinRoundSmall'
+  | 'boltedPlate'
+  | 'cutPart'
+  | 'shaftMovesBack'
+  | 'manualPrevails';
+
+/** What `assess` says of a setup. Until drive, lift and balance are built it answers for the hook-up only. */
+export interface Answer {
+  readonly scope: 'hookUpOnly';
+  readonly hold: Hold;
+  readonly outcomes: {
+    readonly hooksUp: Outcome;
+    readonly runs: Outcome;
+    readonly lifts: Outcome;
+    readonly staysUpright: Outcome;
+  };
+  /** The finding that gives the verdict its reason: the first that fails, else the first that is open. */
+  readonly lead: Finding | null;
+  readonly findings: readonly Finding[];
+  readonly cures: readonly Cure[];
+  readonly alternatives: readonly Alternative[];
+  /** How far the implement is turned in a rigid coupler [deg]; null without one. */
+  readonly turn: OpenInterval | null;
+  /** Figures as used, by field path [canonical unit]: what a drawing is made from. */
+  readonly figures: Readonly<Record<string, UsedFigure>>;
+  readonly category: CategorySummary;
+  readonly cautions: readonly CautionId[];
+  /** Inputs that were not given and what stood in for them. */
+  readonly assumed: readonly Driver[];
+}
+
+/** An answer, or everything that is wrong with the input. */
+export type Assessment =
+  | { readonly ok: true; readonly answer: Answer }
+  | { readonly ok: false; readonly errors: readonly InputError[] };

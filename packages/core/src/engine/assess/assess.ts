@@ -1,0 +1,120 @@
+import { readSetup, withEdits, type Setup, type SetupDocument } from '../../records/index.ts';
+import { judgeHookup, summariseCategory, type Driver, type Finding, type HookupJudgement, type OpenInterval } from '../hookup/index.ts';
+import { reader } from '../proof/index.ts';
+import type { Alternative, Answer, Assessment, CautionId, Cure, Outcome } from './answer.ts';
+import { seekCures } from './cures.ts';
+import { usedFigures } from './figures.ts';
+
+/** What to work out beyond the findings. */
+export interface AssessOptions {
+  /** Measurements and thresholds for what is open, and other ways to hook up. Bulk answers leave them out. */
+  readonly full?: boolean;
+  /** Other couplers at hand, as they stand in setup documents. */
+  readonly couplers?: readonly SetupDocument[];
+}
+
+/**
+ * Decides whether a setup hooks up.
+ *
+ * @param document a setup document [JSON]
+ * @param options what to work out beyond the findings [flags]
+ * @returns the answer, or every error in the input [InputError codes]
+ * @example assess({ hitchwright: 1, tractor: { category: '1' }, implement: { category: '1' } })
+ */
+export function assess(document: SetupDocument, options: AssessOptions = { full: true }): Assessment {
+  const reading = readSetup(document);
+  if (!reading.ok) return reading;
+  return { ok: true, answer: answerOf(document, reading.setup, options) };
+}
+
+function answerOf(document: SetupDocument, setup: Setup, options: AssessOptions): Answer {
+  const judgement = judgeHookup(setup, { thresholds: options.full === true });
+  const cures = seekCures(document, setup, judgement.findings);
+  const findings = judgement.findings.map((finding) => cured(finding, cures));
+  return {
+    scope: 'hookUpOnly',
+    hold: judgement.joint.hold,
+    outcomes: { hooksUp: outcomeOf(findings), runs: 'notChecked', lifts: 'notChecked', staysUpright: 'notChecked' },
+    lead: leadOf(findings),
+    findings,
+    cures,
+    alternatives: options.full === true ? alternativesTo(document, setup, findings, options.couplers ?? []) : [],
+    turn: turnOf(judgement),
+    figures: usedFigures(judgement),
+    category: summariseCategory(setup),
+    cautions: cautionsFor(setup, findings, cures),
+    assumed: assumedBy(findings),
+  };
+}
+
+/** A failure is cured if it can be set right together with everything else, or else by itself. */
+function cured(finding: Finding, cures: readonly Cure[]): Finding {
+  const isCured = finding.status === 'fail' && cures.some((cure) => cure.cures.includes(finding.id));
+  const set = cures.some((cure) => cure.inSmallestSet);
+  const inSet = cures.some((cure) => cure.inSmallestSet && cure.cures.includes(finding.id));
+  return isCured && (inSet || !set) ? { ...finding, status: 'cured' } : finding;
+}
+
+/** Engineering brief §3: an uncured failure, then what is open, then what is cured. */
+function outcomeOf(findings: readonly Finding[]): Outcome {
+  const core = findings.filter((finding) => finding.core);
+  const has = (status: Finding['status']): boolean => core.some((finding) => finding.status === status);
+  if (has('fail')) return 'willNot';
+  if (has('undecided') || has('notChecked')) return 'measureFirst';
+  return has('cured') ? 'withParts' : 'works';
+}
+
+function leadOf(findings: readonly Finding[]): Finding | null {
+  const first = (status: Finding['status']): Finding | undefined => findings.find((finding) => finding.core && finding.status === status);
+  return first('fail') ?? (first('undecided') === undefined ? first('cured') : first('undecided')) ?? null;
+}
+
+function alternativesTo(document: SetupDocument, setup: Setup, findings: readonly Finding[], couplers: readonly SetupDocument[]): Alternative[] {
+  const isGood = findings.every((finding) => !finding.core || !['fail', 'cured'].includes(finding.status));
+  if (isGood) return [];
+  const without = setup.coupler === undefined ? [] : [tried(document, undefined)];
+  return [...without, ...couplers.filter((coupler) => coupler['name'] !== setup.coupler?.name).map((coupler) => tried(document, coupler))];
+}
+
+function tried(document: SetupDocument, coupler: SetupDocument | undefined): Alternative {
+  const assessment = assess(withEdits(document, [{ path: 'coupler', value: coupler }]), { full: false });
+  const answer = assessment.ok ? assessment.answer : null;
+  return {
+    kind: coupler === undefined ? 'leaveCouplerOff' : 'otherCoupler',
+    coupler: typeof coupler?.['name'] === 'string' ? coupler['name'] : null,
+    outcome: answer?.outcomes.hooksUp ?? 'notChecked',
+    lead: answer?.lead ?? null,
+  };
+}
+
+function turnOf({ joint, setting, findings }: HookupJudgement): OpenInterval | null {
+  const mast = findings.find((finding) => finding.id === 'rear.mast');
+  if (joint.hold !== 'uFrame' || mast?.margin == null) return null;
+  const turn = joint.turn(reader(setting));
+  const degrees = (angle: number): number => (angle * 180) / Math.PI;
+  return { low: degrees(turn.low), high: degrees(turn.high) };
+}
+
+function cautionsFor(setup: Setup, findings: readonly Finding[], cures: readonly Cure[]): CautionId[] {
+  const failed = (id: Finding['id']): boolean => findings.some((finding) => finding.id === id && ['fail', 'cured'].includes(finding.status));
+  const inSet = cures.filter((cure) => cure.inSmallestSet);
+  return [
+    'hookUpOnly',
+    'standClear',
+    ...(failed('rear.retention') || failed('front.retention') ? (['notRetained'] as const) : []),
+    ...(failed('front.lowerPin') || failed('rear.lowerPin') ? (['pinRoundSmall'] as const) : []),
+    ...(inSet.some((cure) => cure.altersMachine) ? (['boltedPlate'] as const) : []),
+    ...(inSet.some((cure) => !cure.returnable) ? (['cutPart'] as const) : []),
+    ...(setup.coupler === undefined ? [] : (['shaftMovesBack'] as const)),
+    'firstLift',
+    'manualPrevails',
+  ];
+}
+
+function assumedBy(findings: readonly Finding[]): Driver[] {
+  const assumed = new Map<string, Driver>();
+  for (const driver of findings.flatMap((finding) => finding.drivers)) {
+    if (['class', 'habit', 'default', 'unknown'].includes(driver.origin)) assumed.set(driver.path, driver);
+  }
+  return [...assumed.values()];
+}

@@ -1,0 +1,86 @@
+import { readSetup, withEdits, type Setup, type SetupDocument } from '../../records/index.ts';
+import { judgeHookup, type CheckId, type Finding } from '../hookup/index.ts';
+import type { Cure } from './answer.ts';
+import { candidatesFor, type Candidate } from './candidates.ts';
+
+/** Candidates tried together at most, and trials made at most: a shelf is short and a set is small. */
+const largestSet = 4;
+const mostTrials = 400;
+
+interface Trial {
+  readonly candidate: Candidate;
+  readonly cures: readonly CheckId[];
+}
+
+/**
+ * Seeks cures for what fails. Each candidate is applied to the setup and everything is checked again; it is offered only
+ * where it turns a failure into a pass and makes nothing else worse. Then the smallest set that leaves no failure is sought,
+ * sizes in order, returnable parts first.
+ *
+ * @param document the setup as written [JSON]
+ * @param setup the same, read [record]
+ * @param findings its findings [list]
+ * @returns cures that were tried and hold [list]
+ */
+export function seekCures(document: SetupDocument, setup: Setup, findings: readonly Finding[]): Cure[] {
+  const failing = findings.filter((finding) => finding.core && finding.status === 'fail');
+  if (failing.length === 0) return [];
+  const tried = candidatesFor(setup, failing)
+    .map((candidate) => tryOut(document, findings, [candidate], candidate))
+    .filter((trial) => trial !== null)
+    .sort((a, b) => Number(b.candidate.returnable) - Number(a.candidate.returnable));
+  const set = smallestSet(document, findings, tried, failing);
+  return tried.map(({ candidate, cures }) => ({ ...candidate, cures, inSmallestSet: set.some((one) => one.candidate === candidate) }));
+}
+
+function tryOut(document: SetupDocument, before: readonly Finding[], together: readonly Candidate[], candidate: Candidate): Trial | null {
+  const after = findingsWith(document, together);
+  if (after === null || before.some((finding, i) => isWorse(finding, after[i]))) return null;
+  const cures = before.filter((finding, i) => finding.status === 'fail' && isMet(after[i])).map((finding) => finding.id);
+  return cures.length === 0 ? null : { candidate, cures };
+}
+
+function findingsWith(document: SetupDocument, candidates: readonly Candidate[]): readonly Finding[] | null {
+  const reading = readSetup(withEdits(document, candidates.flatMap((candidate) => candidate.edits)));
+  return reading.ok ? judgeHookup(reading.setup, { thresholds: false }).findings : null;
+}
+
+function isMet(finding: Finding | undefined): boolean {
+  return finding?.status === 'pass' || finding?.status === 'notNeeded';
+}
+
+function isWorse(before: Finding, after: Finding | undefined): boolean {
+  if (before.status === 'fail') return false;
+  if (before.status === 'undecided') return after?.status === 'fail';
+  return after?.status === 'fail' || after?.status === 'undecided';
+}
+
+function smallestSet(document: SetupDocument, before: readonly Finding[], tried: readonly Trial[], failing: readonly Finding[]): readonly Trial[] {
+  let trials = 0;
+  for (let size = 1; size <= Math.min(largestSet, tried.length); size += 1) {
+    for (const set of setsOf(tried, size)) {
+      if (!failing.every(({ id }) => set.some((trial) => trial.cures.includes(id)))) continue;
+      trials += 1;
+      if (trials > mostTrials) return [];
+      if (curesAll(document, before, set)) return set;
+    }
+  }
+  return [];
+}
+
+function curesAll(document: SetupDocument, before: readonly Finding[], set: readonly Trial[]): boolean {
+  const paths = set.flatMap((trial) => trial.candidate.edits.map((edit) => edit.path));
+  if (new Set(paths).size < paths.length) return false;
+  const after = findingsWith(document, set.map((trial) => trial.candidate));
+  return after !== null && before.every((finding, i) => !isWorse(finding, after[i]) && (finding.status !== 'fail' || isMet(after[i])));
+}
+
+function* setsOf(trials: readonly Trial[], size: number, from = 0): Generator<readonly Trial[]> {
+  if (size === 0) {
+    yield [];
+    return;
+  }
+  for (let i = from; i < trials.length; i += 1) {
+    for (const rest of setsOf(trials, size - 1, i + 1)) yield [trials[i] as Trial, ...rest];
+  }
+}

@@ -1,0 +1,45 @@
+import type { Implement, MountingStyle } from '../../records/index.ts';
+import type { Hold } from './kinds.ts';
+
+/** Whether a mounting style goes with a way of holding; a reason stands behind every refusal. */
+export type MountingResult =
+  | { readonly status: 'pass' }
+  | { readonly status: 'fail'; readonly reason: Exclude<MountingStyle, 'threePoint'> }
+  | { readonly status: 'undecided'; readonly ask: 'mounting' | 'floatSits' };
+
+const everything: readonly Hold[] = ['bareBalls', 'uFrame', 'triangle', 'clawEnds', 'bar', 'hookEnds'];
+const frames: readonly Hold[] = ['uFrame', 'triangle'];
+
+/** The ways of holding that each mounting style rules out; the mechanical reasons are worded in words/mounting.ts. */
+export const ruledOut: Readonly<Record<Exclude<MountingStyle, 'threePoint'>, readonly Hold[]>> = {
+  boomOnTopLinkBracket: frames,
+  subframe: everything,
+  swingingDrive: frames,
+  floatingTopLink: frames,
+  twoPointsAndWheels: frames,
+  armMower: ['uFrame', 'triangle', 'bar'],
+};
+
+/** Styles with no upper pin that a hook or a top link could hold. */
+const withoutUpperPin: readonly MountingStyle[] = ['boomOnTopLinkBracket', 'subframe', 'twoPointsAndWheels'];
+
+/**
+ * Judges the mounting style.
+ *
+ * @param implement the implement [record]
+ * @param hold how it is held [kind]
+ * @returns pass, fail with the style as reason, or what has to be asked [status]
+ */
+export function judgeMounting(implement: Implement, hold: Hold): MountingResult {
+  const { mounting, floatSits } = implement;
+  if (mounting === undefined) return { status: 'undecided', ask: 'mounting' };
+  if (mounting === 'threePoint' || !ruledOut[mounting].includes(hold)) return { status: 'pass' };
+  if (mounting !== 'floatingTopLink') return { status: 'fail', reason: mounting };
+  if (floatSits === undefined) return { status: 'undecided', ask: 'floatSits' };
+  return floatSits === 'behindPin' ? { status: 'pass' } : { status: 'fail', reason: mounting };
+}
+
+/** Has the implement an upper pin at all? Unknown styles are taken to have one, to be asked. */
+export function hasUpperPin(implement: Implement): boolean {
+  return implement.mounting === undefined || !withoutUpperPin.includes(implement.mounting);
+}

@@ -1,0 +1,75 @@
+import type { OutlineRecord } from '../../records/index.ts';
+import { add, exactly, gapBetween, lesser, middle, subtract, turned, width, type Interval, type Outline } from '../geometry/index.ts';
+import type { Term } from '../proof/index.ts';
+import { atLeastZero, type HookupCheck, type Joint } from './joint.ts';
+
+/**
+ * Room for hooks, posts and levers at one stated attitude (implement and hooks seated, mast upright): from outlines where
+ * both machines have them, from a gauge block where one was passed. With neither, the block is an unknown that is asked.
+ */
+export function roomCheck(joint: Joint): HookupCheck {
+  const outlines = outlineRoom(joint);
+  const gauge = gaugeRoom(joint);
+  if (outlines === null) return atLeastZero('rear.room', 5, gauge);
+  if (!joint.ledger.given('implement.freeRoomLower')) return atLeastZero('rear.room', 5, outlines);
+  return atLeastZero('rear.room', 5, (at) => lesser(outlines(at), gauge(at)));
+}
+
+function gaugeRoom(joint: Joint): Term {
+  const { implement, coupler } = joint;
+  const lower: Term = (at) => subtract(implement('freeRoomLower')(at), coupler('roomNeededLower')(at));
+  if (joint.hold !== 'uFrame') return lower;
+  const upper: Term = (at) => subtract(implement('freeRoomUpper')(at), coupler('roomNeededUpper')(at));
+  return (at) => lesser(lower(at), upper(at));
+}
+
+function outlineRoom(joint: Joint): Term | null {
+  const bodies = joint.setup.implement.outlines ?? [];
+  const hooks = joint.setup.coupler?.outlines ?? [];
+  if (bodies.length === 0 || hooks.length === 0) return null;
+  const { behind, rise } = { behind: joint.coupler('hookBehind'), rise: joint.coupler('hookRise') };
+  return (at) => {
+    const place = { behind: behind(at), rise: rise(at), turn: joint.turn(at) };
+    return bodies.flatMap((body) => hooks.map((hook) => gap(body, hook, place))).reduce(lesser);
+  };
+}
+
+interface Place {
+  readonly behind: Interval;
+  readonly rise: Interval;
+  readonly turn: Interval;
+}
+
+/** Two parts clear each other if they do so in either view; the drawn tolerance of both is taken off and added. */
+function gap(body: OutlineRecord, hook: OutlineRecord, place: Place): Interval {
+  const slack = (body.plusMinusMm ?? 0) + (hook.plusMinusMm ?? 0);
+  const views = [rearGap(body, hook, place), sideGap(body, hook, place)].filter((view) => view !== null);
+  if (views.length === 0) return { low: -Infinity, high: Infinity };
+  const best = views.reduce((a, b) => ({ low: Math.max(a.low, b.low), high: Math.max(a.high, b.high) }));
+  return add(best, { low: -slack, high: slack });
+}
+
+/** Rear view (y, z): sideways nothing turns; heights lean on the rise of the hooks. */
+function rearGap(body: OutlineRecord, hook: OutlineRecord, place: Place): Interval | null {
+  if (body.rear === undefined || hook.rear === undefined) return null;
+  const placed = body.rear.map(([y, z]): readonly [number, number] => [y, z + middle(place.rise)]);
+  const spread = width(place.rise) / 2 + farthest(body.rear) * (1 - Math.cos(Math.max(Math.abs(place.turn.low), Math.abs(place.turn.high))));
+  return around(gapBetween(placed, hook.rear), spread);
+}
+
+/** Side view (x, z): the implement sits at the hooks, turned by δ. */
+function sideGap(body: OutlineRecord, hook: OutlineRecord, place: Place): Interval | null {
+  if (body.side === undefined || hook.side === undefined) return null;
+  const [x0, z0] = [middle(place.behind), middle(place.rise)];
+  const placed = turned(body.side, middle(place.turn)).map(([x, z]): readonly [number, number] => [x + x0, z + z0]);
+  const spread = (width(place.behind) + width(place.rise) + width(place.turn) * farthest(body.side)) / 2;
+  return around(gapBetween(placed, hook.side), spread);
+}
+
+function around(value: number, spread: number): Interval {
+  return spread === 0 ? exactly(value) : { low: value - spread, high: value + spread };
+}
+
+function farthest(outline: Outline): number {
+  return Math.max(...outline.map(([a, b]) => Math.hypot(a, b)));
+}

@@ -1,0 +1,50 @@
+import { interval, type Interval } from '../geometry/index.ts';
+
+/** Reads the interval of a variable (or the number of a choice) by its index in the ledger. */
+export type Reading = (index: number) => Interval;
+
+/** A quantity as the engine sees it: an interval for whatever box is being read. */
+export type Term = (at: Reading) => Interval;
+
+/** One tested quantity and the band it must stay in [check's unit]; `null` where the band has no end. */
+export interface Measured {
+  readonly quantity: Interval;
+  readonly low: Interval | null;
+  readonly high: Interval | null;
+}
+
+/** A check that can be proven: its margin is the distance of the quantity to the nearer end of its band. */
+export interface Check<Id extends string = string> {
+  readonly id: Id;
+  readonly unit: 'mm' | 'deg';
+  /** How much of the unit counts as one step when margins of different checks are weighed against each other. */
+  readonly scale: number;
+  readonly measure: (at: Reading) => Measured;
+}
+
+/**
+ * Margins this close to zero count as zero [check's unit]: a nanometre, far under any tool and far over rounding error.
+ * See decision 0004.
+ */
+export const nearlyZero = 1e-9;
+
+/**
+ * The margin of a measured quantity, tight where quantity and ends are independent or the band is symmetric:
+ * min(quantity − low, high − quantity), ≥ 0 inside the band.
+ */
+export function marginOf({ quantity, low, high }: Measured): Interval {
+  if (low === null && high === null) return interval(Infinity, Infinity);
+  if (high === null) return interval(quantity.low - (low as Interval).high, quantity.high - (low as Interval).low);
+  if (low === null) return interval(high.low - quantity.high, high.high - quantity.low);
+  const best = Math.min(quantity.high, Math.max(quantity.low, centre(low.low, high.high)));
+  return interval(
+    Math.min(quantity.low - low.high, high.low - quantity.high),
+    Math.min(best - low.low, high.high - best),
+  );
+}
+
+function centre(low: number, high: number): number {
+  if (Number.isFinite(low) && Number.isFinite(high)) return (low + high) / 2;
+  if (Number.isFinite(low)) return Infinity;
+  return Number.isFinite(high) ? -Infinity : 0;
+}

@@ -1,0 +1,119 @@
+import { width } from '../geometry/index.ts';
+import type { Check } from './check.ts';
+import { decide, type Decision } from './decide.ts';
+import { rangeOf, type Box, type ChoiceRange, type Problem } from './problem.ts';
+import { bestSetting } from './setting.ts';
+
+/** What can vary in a set of checks: every range, which of them can be set, and what each check reads. */
+export interface Field {
+  readonly box: Box;
+  readonly isSetting: (index: number) => boolean;
+  readonly choices: readonly ChoiceRange[];
+  readonly reads: (check: Check) => ReadonlySet<number>;
+}
+
+/** The standing of one check once everything it hangs together with is taken into account. */
+export interface Judged {
+  readonly check: Check;
+  readonly status: 'pass' | 'fail' | 'undecided';
+  /** True where the work limit was met: shown as undecided. */
+  readonly unresolved: boolean;
+  /** The other checks that can't be met together with this one. */
+  readonly conflictsWith: readonly string[];
+  /** The box with every adjuster at the reported setting. */
+  readonly setting: Box;
+  /** One truth for each side, where it is undecided. */
+  readonly passing: Box | null;
+  readonly failing: Box | null;
+}
+
+/**
+ * Judges checks that must all hold. Checks that share something uncertain or an adjuster are decided together; where
+ * together they do not pass, each is decided alone, and what only a group can explain is laid on the smallest such group.
+ *
+ * @param checks the checks [their own units]
+ * @param field what can vary [ranges by index]
+ * @returns the standing of each check, in the order given [status]
+ */
+export function judge(checks: readonly Check[], field: Field): Judged[] {
+  const judged = new Map(groups(checks, field).flatMap((group) => judgeGroup(group, field).map((one) => [one.check, one])));
+  return checks.map((check) => judged.get(check) as Judged);
+}
+
+function judgeGroup(group: readonly Check[], field: Field): Judged[] {
+  const problem = problemOf(group, field);
+  const setting = bestSetting(problem, problem.box).box;
+  const together = decide(problem);
+  const plain = { unresolved: false, conflictsWith: [], setting, passing: null, failing: null };
+  if (together.outcome === 'passes') return group.map((check) => ({ ...plain, check, status: 'pass' }));
+  const alone = group.map((check) => ({ check, decision: group.length === 1 ? together : decide(problemOf([check], field)) }));
+  const blamed = blame(group, field, together.outcome, alone);
+  return alone.map(({ check, decision }) => {
+    const conflict = blamed.find((set) => set.includes(check));
+    const verdict = conflict === undefined ? decision : together;
+    return {
+      ...plain,
+      check,
+      status: statusOf(verdict),
+      unresolved: verdict.outcome === 'unresolved',
+      conflictsWith: (conflict ?? []).filter((other) => other !== check).map((other) => other.id),
+      passing: 'passing' in verdict ? verdict.passing : null,
+      failing: 'failing' in verdict ? verdict.failing : null,
+    };
+  });
+}
+
+function statusOf(decision: Decision): Judged['status'] {
+  if (decision.outcome === 'passes') return 'pass';
+  return decision.outcome === 'fails' ? 'fail' : 'undecided';
+}
+
+/** The smallest sets that show the joint outcome where no single check of theirs does. */
+function blame(
+  group: readonly Check[],
+  field: Field,
+  outcome: Decision['outcome'],
+  alone: readonly { check: Check; decision: Decision }[],
+): Check[][] {
+  if (alone.some(({ decision }) => decision.outcome === outcome)) return [];
+  for (let size = 2; size <= Math.min(group.length, 3); size += 1) {
+    const guilty = subsets(group, size).filter((set) => decide(problemOf(set, field)).outcome === outcome);
+    if (guilty.length > 0) return guilty;
+  }
+  return [[...group]];
+}
+
+function subsets<T>(items: readonly T[], size: number): T[][] {
+  if (size === 0) return [[]];
+  return items.flatMap((item, i) => subsets(items.slice(i + 1), size - 1).map((rest) => [item, ...rest]));
+}
+
+/** The problem of some checks: only what they read, and only where it has a width or can be set. */
+export function problemOf(checks: readonly Check[], field: Field): Problem {
+  const read = [...new Set(checks.flatMap((check) => [...field.reads(check)]))].sort((a, b) => a - b);
+  const choices = field.choices.filter(({ index }) => read.includes(index));
+  const ranges = read.filter((index) => !choices.some((choice) => choice.index === index) && width(rangeOf(field.box, index)) > 0);
+  return {
+    checks,
+    box: field.box,
+    choices,
+    settings: ranges.filter((index) => field.isSetting(index)),
+    uncertain: ranges.filter((index) => !field.isSetting(index)),
+  };
+}
+
+/** Checks that share anything that can vary belong to one group. */
+function groups(checks: readonly Check[], field: Field): Check[][] {
+  const found: { members: Check[]; reads: Set<number> }[] = [];
+  for (const check of checks) {
+    const { uncertain, settings, choices } = problemOf([check], field);
+    const reads = new Set([...uncertain, ...settings, ...choices.map((choice) => choice.index)]);
+    const touching = found.filter((group) => [...reads].some((index) => group.reads.has(index)));
+    const merged = {
+      members: [...touching.flatMap((group) => group.members), check],
+      reads: new Set([...touching.flatMap((group) => [...group.reads]), ...reads]),
+    };
+    found.splice(0, found.length, ...found.filter((group) => !touching.includes(group)), merged);
+  }
+  return found.map((group) => group.members);
+}

@@ -1,0 +1,103 @@
+import { middle, width, type Interval } from '../geometry/index.ts';
+import { marginOf, type Check, type Reading } from './check.ts';
+
+/** The ranges of every variable and choice, by index. A choice holds the number of the option taken. */
+export type Box = readonly Interval[];
+
+/** A choice among `count` options, such as holes. */
+export interface ChoiceRange {
+  readonly index: number;
+  readonly count: number;
+}
+
+/** Checks that must hold together, over everything uncertain, by whatever can be set. */
+export interface Problem {
+  readonly checks: readonly Check[];
+  readonly box: Box;
+  /** Indices of what is uncertain and has a width. */
+  readonly uncertain: readonly number[];
+  /** Indices of what can be set anywhere in its range. */
+  readonly settings: readonly number[];
+  readonly choices: readonly ChoiceRange[];
+}
+
+/** The box with one index replaced. */
+export function withRange(box: Box, index: number, range: Interval): Box {
+  const next = box.slice();
+  next[index] = range;
+  return next;
+}
+
+/** The box with every listed index at one point. */
+export function atPoint(box: Box, indices: readonly number[], pick: (range: Interval, index: number) => number): Box {
+  const next = box.slice();
+  for (const index of indices) {
+    const range = rangeOf(box, index);
+    const value = pick(range, index);
+    next[index] = { low: value, high: value };
+  }
+  return next;
+}
+
+/** The box with its uncertain variables at their midpoints. */
+export function midpoint(problem: Problem, box: Box): Box {
+  return atPoint(box, problem.uncertain, middle);
+}
+
+/** Reads a box. */
+export function reader(box: Box): Reading {
+  return (index) => rangeOf(box, index);
+}
+
+export function rangeOf(box: Box, index: number): Interval {
+  const range = box[index];
+  if (range === undefined) throw new Error(`invariant: no variable ${index}`);
+  return range;
+}
+
+/** Every combination of options, each as the box with the choices taken. */
+export function combinations(problem: Problem, box: Box): Box[] {
+  return problem.choices.reduce<Box[]>(
+    (boxes, { index, count }) =>
+      boxes.flatMap((taken) =>
+        Array.from({ length: count }, (_, option) => withRange(taken, index, { low: option, high: option })),
+      ),
+    [box],
+  );
+}
+
+/** The least scaled margin that is certain over the box; stops early under `floor`. */
+export function leastCertain(checks: readonly Check[], box: Box, floor = -Infinity): number {
+  const at = reader(box);
+  let least = Infinity;
+  for (const check of checks) {
+    least = Math.min(least, marginOf(check.measure(at)).low / check.scale);
+    if (least < floor) return least;
+  }
+  return least;
+}
+
+/** The least scaled margin that is possible over the box: negative where some check fails all over it. */
+export function leastPossible(checks: readonly Check[], box: Box): number {
+  const at = reader(box);
+  return Math.min(...checks.map((check) => marginOf(check.measure(at)).high / check.scale));
+}
+
+/** The index whose range is widest against its first width, or null where every one is a point. */
+export function widest(indices: readonly number[], box: Box, first: Box): number | null {
+  let index: number | null = null;
+  let most = 1e-12;
+  for (const candidate of indices) {
+    const whole = width(rangeOf(first, candidate));
+    const share = whole === 0 ? 0 : width(rangeOf(box, candidate)) / whole;
+    if (share > most) [index, most] = [candidate, share];
+  }
+  return index;
+}
+
+/** The two halves of a box along one index. */
+export function halves(box: Box, index: number): readonly [Box, Box] {
+  const range = rangeOf(box, index);
+  const cut = middle(range);
+  return [withRange(box, index, { low: range.low, high: cut }), withRange(box, index, { low: cut, high: range.high })];
+}

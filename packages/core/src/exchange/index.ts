@@ -1,0 +1,1 @@
+export { linkOf, readLink, type LinkReading } from './link.ts';

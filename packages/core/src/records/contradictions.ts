@@ -1,0 +1,101 @@
+import { classRange, type ClassField } from '../tables/index.ts';
+import type { InputError } from './inputError.ts';
+import type { Implement, PinSet, Setup } from './setup.ts';
+import type { Bound, Value } from './value.ts';
+
+/** Errors that no single field shows: figures that cannot all be true of one machine, and two figures in each other's place. */
+export function contradictions(setup: Setup): InputError[] {
+  const { implement, coupler, tractor } = setup;
+  return [
+    ...pinContradictions(implement, 'implement'),
+    ...(implement.secondRow === undefined ? [] : pinContradictions(implement.secondRow, 'implement.secondRow')),
+    ...(coupler?.front === undefined ? [] : pinContradictions(coupler.front, 'coupler.front')),
+    ...pairedStops(implement, 'implement', 'mastHeight', 'mastSetback'),
+    ...pairedStops(coupler ?? {}, 'coupler', 'topHookHeight', 'topHookBehind'),
+    ...pairedStops(tractor, 'tractor', 'topLinkPivotHeight', 'topLinkPivotBehindAxle'),
+    ...fixedFields(setup),
+    ...settableFields(setup),
+    ...swappedMast(implement),
+  ];
+}
+
+function pinContradictions(pins: PinSet, path: string): InputError[] {
+  return [
+    ...smaller(pins.shoulderToHole, pins.standOut, `${path}.shoulderToHole`, 'the stand-out of the pin', 'The hole lies between the step and the tip.'),
+    ...smaller(pins.clevisGap, pins.clevisOuterWidth, `${path}.clevisGap`, 'the outside width of the clevis', 'Are inside and outside width in each other’s place?'),
+    ...smaller(pins.lowerBushingInside, pins.lowerBushingOutside, `${path}.lowerBushingInside`, 'the bushing’s outside diameter', 'Are bore and outside diameter in each other’s place?'),
+    ...smaller(pins.upperBushingInside, pins.upperBushingOutside, `${path}.upperBushingInside`, 'the bushing’s outside diameter', 'Are bore and outside diameter in each other’s place?'),
+  ];
+}
+
+function smaller(less: Value | undefined, more: Value | undefined, path: string, what: string, hint: string): InputError[] {
+  const a = range(less);
+  const b = range(more);
+  if (a === null || b === null || a.low < b.high) return [];
+  return [{ code: 'contradiction', path, expected: `less than ${what} (${b.high} mm)`, got: `${a.low} mm`, hint }];
+}
+
+/** Stops that belong to one hole carry as many entries in each of their two lists, or the second is one figure for all. */
+function pairedStops(record: object, path: string, first: string, second: string): InputError[] {
+  const values = record as Readonly<Record<string, Value | undefined>>;
+  const a = values[first];
+  const b = values[second];
+  if (b?.kind !== 'stops' || (a?.kind === 'stops' && a.at.length === b.at.length)) return [];
+  const expected = `as many entries as ${path}.${first} has holes`;
+  return [{ code: 'contradiction', path: `${path}.${second}`, expected, got: `${b.at.length}`, hint: 'List one figure for each hole, in the same order.' }];
+}
+
+const adjustableFields = new Set([
+  'implement.mastHeight',
+  'implement.mastSetback',
+  'coupler.topHookHeight',
+  'coupler.topHookBehind',
+  'tractor.ballSpan',
+  'tractor.topLinkLength',
+  'tractor.topLinkPivotHeight',
+  'tractor.topLinkPivotBehindAxle',
+]);
+
+/** What is set to suit is given by its ends: one figure would say that it can be nowhere else. */
+function settableFields({ tractor }: Setup): InputError[] {
+  return (['ballSpan', 'topLinkLength'] as const).flatMap((key) => {
+    const kind = tractor[key]?.kind;
+    if (kind === undefined || kind === 'adjustable' || kind === 'unknown') return [];
+    const hint = 'Write {"adjustable": {"between": [shortest, longest]}}; leave it out when it is not known.';
+    return [{ code: 'contradiction', path: `tractor.${key}`, expected: 'the range it can be set to', got: 'one figure', hint } as const];
+  });
+}
+
+/** Only what somebody can set may be given as adjustable. */
+function fixedFields(setup: Setup): InputError[] {
+  return (['tractor', 'coupler', 'implement'] as const).flatMap((machine) =>
+    Object.entries(setup[machine] ?? {}).flatMap(([key, value]) => {
+      const kind = (value as Value | undefined)?.kind;
+      if ((kind !== 'adjustable' && kind !== 'stops') || adjustableFields.has(`${machine}.${key}`)) return [];
+      const expected = 'a figure or a range it lies in';
+      return [{ code: 'contradiction', path: `${machine}.${key}`, expected, got: 'an adjustable range', hint: 'Nobody can set this one; write {"between": [a, b]} where it is not known exactly.' } as const];
+    }),
+  );
+}
+
+/** Span and mast height each outside their class but inside the other's were typed into each other's field. */
+function swappedMast(implement: Implement): InputError[] {
+  const span = range(implement.shoulderSpan);
+  const mast = range(implement.mastHeight);
+  if (span === null || mast === null || implement.category === undefined) return [];
+  const inside = (bound: Bound, field: ClassField) => {
+    const wide = classRange(implement.category as NonNullable<Implement['category']>, field);
+    return wide !== null && bound.low <= wide.high && bound.high >= wide.low;
+  };
+  const rightWay = inside(span, 'implement.shoulderSpan') || inside(mast, 'implement.mastHeight');
+  const otherWay = inside(span, 'implement.mastHeight') && inside(mast, 'implement.shoulderSpan');
+  if (rightWay || !otherWay) return [];
+  return [{ code: 'swapped', path: 'implement.shoulderSpan', expected: 'a shoulder span', got: `${span.low} mm, a mast height`, hint: 'Shoulder span and mast height look swapped.' }];
+}
+
+function range(value: Value | undefined): Bound | null {
+  if (value === undefined || value.kind === 'unknown') return null;
+  if (value.kind === 'adjustable') return { low: value.lowest.low, high: value.highest.high };
+  if (value.kind === 'stops') return { low: Math.min(...value.at.map((stop) => stop.low)), high: Math.max(...value.at.map((stop) => stop.high)) };
+  return value.bound;
+}

@@ -1,0 +1,117 @@
+import { couplerFields, implementFields, pinFields, tractorFields } from './fields.ts';
+import { excerpt, type InputError } from './inputError.ts';
+import { contradictions } from './contradictions.ts';
+import type { Setup } from './setup.ts';
+import { setupSchema } from './setupSchema.ts';
+
+/** A setup that was read, or everything that is wrong with it. */
+export type SetupReading =
+  | { readonly ok: true; readonly setup: Setup }
+  | { readonly ok: false; readonly errors: readonly InputError[] };
+
+/** The largest setup text that is read [characters]. */
+export const largestSetup = 1_000_000;
+
+/**
+ * Reads a setup from its text.
+ *
+ * @param text JSON text [≤ 1,000,000 characters]
+ * @returns the setup, or every error in it [codes of InputError]
+ * @example readSetupText('{"hitchwright":1,"tractor":{},"implement":{}}').ok // true
+ */
+export function readSetupText(text: string): SetupReading {
+  if (text.length > largestSetup) {
+    return refused('too-large', '', `at most ${largestSetup} characters`, `${text.length} characters`, 'Is this the right file?');
+  }
+  try {
+    return readSetup(JSON.parse(text));
+  } catch (problem) {
+    if (!(problem instanceof SyntaxError)) throw problem;
+    return refused('not-json', '', 'a setup in JSON', excerpt(text), 'Check commas, quotes and brackets near the place named: ' + excerpt(problem.message));
+  }
+}
+
+/**
+ * Reads a setup from a parsed document. Every error is reported, each with its path; nothing is guessed.
+ *
+ * @param document parsed JSON [any]
+ * @returns the setup, or every error in it [codes of InputError]
+ */
+export function readSetup(document: unknown): SetupReading {
+  const units = (document as { units?: unknown } | null)?.units === 'metric' ? 'metric' : 'us';
+  const reading = setupSchema(units).safeParse(document);
+  if (!reading.success) return { ok: false, errors: reading.error.issues.flatMap((issue) => toErrors(issue as Issue, document)) };
+  const setup = reading.data as unknown as Setup;
+  const errors = contradictions(setup);
+  return errors.length === 0 ? { ok: true, setup } : { ok: false, errors };
+}
+
+interface Issue {
+  readonly code: string;
+  readonly path: readonly (string | number)[];
+  readonly message: string;
+  readonly params?: { readonly error?: InputError };
+  readonly keys?: readonly string[];
+  readonly values?: readonly unknown[];
+  readonly expected?: string;
+  readonly maximum?: number;
+  readonly minimum?: number;
+  readonly origin?: string;
+  readonly options?: readonly unknown[];
+}
+
+function toErrors(issue: Issue, document: unknown): InputError[] {
+  const path = issue.path.join('.');
+  const given = lookUp(document, issue.path);
+  if (issue.params?.error !== undefined) return [{ ...issue.params.error, path: path + issue.params.error.path }];
+  if (issue.code === 'unrecognized_keys') return (issue.keys ?? []).map((key) => unknownKey(path, key));
+  if (given === undefined) return [error('missing', path, expectation(issue), 'nothing', 'Add it.')];
+  if (issue.code === 'invalid_value' && path === 'hitchwright') {
+    return [error('version', path, 'setup version 1', excerpt(given), 'This file was made for another version.')];
+  }
+  if (issue.code === 'invalid_value' || issue.code === 'invalid_union') {
+    return [error('not-a-choice', path, expectation(issue), excerpt(given), 'Choose one of those.')];
+  }
+  if (issue.code === 'too_big' || issue.code === 'too_small') {
+    return [error('out-of-range', path, expectation(issue), excerpt(given), 'Check the figure or shorten the text.')];
+  }
+  return [error('wrong-type', path, expectation(issue), excerpt(given), 'See the setup schema for what belongs here.')];
+}
+
+function expectation(issue: Issue): string {
+  if (issue.values !== undefined) return `one of ${issue.values.map(String).join(', ')}`;
+  if (issue.code === 'invalid_union') return `one of ${(issue.options ?? ['the kinds in the schema']).map(String).join(', ')}`;
+  if (issue.maximum !== undefined) return `at most ${issue.maximum}${issue.origin === 'string' ? ' characters' : ''}`;
+  if (issue.minimum !== undefined) return `at least ${issue.minimum}`;
+  return issue.expected === undefined ? 'another kind of entry' : `a ${issue.expected}`.replace('a object', 'an object').replace('a array', 'a list');
+}
+
+const knownKeys = [pinFields, implementFields, tractorFields, couplerFields].flatMap((rules) => Object.keys(rules));
+
+function unknownKey(parent: string, key: string): InputError {
+  const short = excerpt(key);
+  const near = knownKeys.find((known) => isNear(known.toLowerCase(), short.toLowerCase()));
+  const hint = near === undefined ? 'Remove it or look the name up in the setup schema.' : `Did you mean ${near}?`;
+  return error('unknown-key', parent === '' ? short : `${parent}.${short}`, 'a known key', short, hint);
+}
+
+/** Same letters but for one dropped, added or changed, or one name inside the other. */
+function isNear(known: string, key: string): boolean {
+  if (key.length < 4) return false;
+  if (known.includes(key) || key.includes(known)) return true;
+  const start = [...known].findIndex((letter, i) => letter !== key[i]);
+  const rests = [known.slice(start + 1) === key.slice(start + 1), known.slice(start + 1) === key.slice(start), known.slice(start) === key.slice(start + 1)];
+  return rests.includes(true);
+}
+
+function lookUp(document: unknown, path: readonly (string | number)[]): unknown {
+  return path.reduce<unknown>((node, key) => (node as Record<string | number, unknown> | null | undefined)?.[key], document);
+}
+
+function error(code: InputError['code'], path: string, expected: string, got: string, hint: string): InputError {
+  return { code, path, expected, got, hint };
+}
+
+function refused(code: InputError['code'], path: string, expected: string, got: string, hint: string): SetupReading {
+  return { ok: false, errors: [error(code, path, expected, got, hint)] };
+}

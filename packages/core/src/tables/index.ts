@@ -1,0 +1,26 @@
+/** Published figures about hitches, couplers and PTO shafts: data with their source, edition and status. */
+export { bushings, bushingsFor, type Bushing } from './bushings.ts';
+export { categories, fullCategory, isNarrow, spanCategory, type Category } from './category.ts';
+export { categoryPower } from './categoryPower.ts';
+export { classFields, classRange, type ClassField, type ClassRange } from './classRange.ts';
+export { convergenceHalfAngle, frontSpacing, linkPlanLength } from './convergence.ts';
+export { couplerKindFacts, couplerKinds, type CouplerKind, type CouplerKindFacts } from './couplerKinds.ts';
+export { couplerFigures, type CouplerField } from './couplers.ts';
+export {
+  bestFigure,
+  chooseFigures,
+  highestOf,
+  lowestOf,
+  type Figure,
+  type FigureChoice,
+  type FigureStatus,
+  type MastGeneration,
+  type MemoryConfidence,
+} from './figure.ts';
+export { implementFigures, type ImplementField } from './implementSide.ts';
+export { linkageFigures, type LinkageField } from './linkage.ts';
+export { narrowSpan } from './narrow.ts';
+export { ptoSpeedBand, ptoSpeedCap, ptoType, ptoTypeNumbers, type PtoType, type PtoTypeNumber } from './ptoTypes.ts';
+export { sourceIds, type SourceId } from './sources.ts';
+export { ballCentreSpan, shoulderSpanFromCentres } from './spanConventions.ts';
+export { tractorFigures, type TractorField } from './tractorSide.ts';

@@ -1,0 +1,58 @@
+/** What kind of thing a figure measures. */
+export type Dimension =
+  'length' | 'mass' | 'force' | 'power' | 'torque' | 'speed' | 'rotation' | 'flow' | 'pressure' | 'angle';
+
+/** The two ways in which people type and read figures. */
+export type UnitSystem = 'us' | 'metric';
+
+/** A number that carries a tag: a plain number may be put in, but a number with another tag may not. */
+type Tagged<Tag extends string> = number & { readonly __dimension?: Tag };
+
+/** A number in the canonical unit of its dimension (`canonicalUnit`). */
+export type Quantity<D extends Dimension> = Tagged<D>;
+
+export type Mm = Quantity<'length'>;
+export type Kg = Quantity<'mass'>;
+export type Newton = Quantity<'force'>;
+export type Kilowatt = Quantity<'power'>;
+export type NewtonMetre = Quantity<'torque'>;
+export type KilometrePerHour = Quantity<'speed'>;
+export type Rpm = Quantity<'rotation'>;
+export type LitrePerMinute = Quantity<'flow'>;
+export type Bar = Quantity<'pressure'>;
+export type Degree = Quantity<'angle'>;
+/** An angle inside the engine [rad]; never shown to people. */
+export type Rad = Tagged<'angle in radians'>;
+
+/** The unit in which each dimension is stored. */
+export const canonicalUnit: Readonly<Record<Dimension, string>> = {
+  length: 'mm',
+  mass: 'kg',
+  force: 'N',
+  power: 'kW',
+  torque: 'N·m',
+  speed: 'km/h',
+  rotation: 'rpm',
+  flow: 'L/min',
+  pressure: 'bar',
+  angle: 'deg',
+};
+
+/** The unit that a US reader expects for each dimension. */
+export const customaryUnit: Readonly<Record<Dimension, string>> = {
+  length: 'in',
+  mass: 'lb',
+  force: 'lbf',
+  power: 'hp',
+  torque: 'lb·ft',
+  speed: 'mph',
+  rotation: 'rpm',
+  flow: 'gpm',
+  pressure: 'psi',
+  angle: 'deg',
+};
+
+/** Name of the unit of a dimension in one system, e.g. `in` or `mm` for a length. */
+export function unitNameIn(system: UnitSystem, dimension: Dimension): string {
+  return system === 'us' ? customaryUnit[dimension] : canonicalUnit[dimension];
+}

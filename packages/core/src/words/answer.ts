@@ -1,0 +1,100 @@
+import type { Alternative, Answer, Cure, Outcome } from '../engine/assess/index.ts';
+import type { Finding, Threshold } from '../engine/hookup/index.ts';
+import { fieldRules, type Setup } from '../records/index.ts';
+import { printBoth, type Dimension, type UnitSystem } from '../units/index.ts';
+import { checkWords } from './checks.ts';
+import { sentenceOf, shortOf } from './findings.ts';
+import { fieldOf, howToMeasure, labelOf } from './labels.ts';
+
+/** The hook-up answer in the trade's words. */
+export const hookUpWords: Readonly<Record<Outcome, string>> = {
+  works: 'Hooks up',
+  withParts: 'Hooks up with parts',
+  measureFirst: 'Measure first',
+  willNot: 'Will not hook up',
+  notChecked: 'Not checked yet',
+};
+
+/** The four answers by name. */
+export const topicWords = { hooksUp: 'Hooks up', runs: 'Runs', lifts: 'Lifts', staysUpright: 'Stays upright' } as const;
+
+/** What a topic says under its name. */
+export function topicLine(answer: Answer, topic: keyof typeof topicWords): string {
+  const outcome = answer.outcomes[topic];
+  if (topic !== 'hooksUp' || outcome === 'notChecked') return 'not checked yet';
+  return { works: 'yes', withParts: 'not as it stands', measureFirst: 'not known yet', willNot: 'no' }[outcome];
+}
+
+/** The sentence under the verdict: what is wrong as it stands, or what is open; null where everything fits. */
+export function becauseOf(answer: Answer, setup: Setup, system: UnitSystem): string | null {
+  const { lead } = answer;
+  if (lead === null) return null;
+  if (lead.status === 'undecided') return `${checkWords[lead.id].title}: ${sentenceOf(lead, setup, system)}`;
+  return sentenceOf(lead, setup, system);
+}
+
+/** What to measure for an undecided finding and where the figure decides; null where nothing can be measured. */
+export function askOf(finding: Finding, system: UnitSystem): string | null {
+  const [first] = finding.asks;
+  if (finding.status !== 'undecided' || first === undefined) return null;
+  const decides = decidesText(first, system);
+  if (decides !== '') return `Measure the ${labelOf(first.path)}: ${decides} ${howToMeasure(first.path)}`.trim();
+  const open = finding.asks.filter(({ path }) => !path.includes('washer')).slice(0, 4);
+  if (open.length === 1) return `Find out the ${labelOf(first.path)}. ${howToMeasure(first.path)}`.trim().replace('the how', 'how').replace('the whether', 'whether');
+  return `Measure the ${open.map(({ path }) => labelOf(path)).join(', the ')}: together they decide it.`;
+}
+
+function decidesText({ path, passes, fails }: Threshold, system: UnitSystem): string {
+  const rule = fieldRules.get(fieldOf(path));
+  if (rule === undefined) return '';
+  const ends: Ends = { ...rule, system };
+  const good = passes.map((range) => rangeText(range, ends)).join(' or ');
+  const bad = fails.map((range) => rangeText(range, ends)).join(' or ');
+  if (good !== '') return `${good} and it fits.`;
+  return bad === '' ? '' : `${bad} and it does not fit.`;
+}
+
+interface Ends {
+  readonly dimension: Dimension;
+  readonly min: number;
+  readonly max: number;
+  readonly system: UnitSystem;
+}
+
+/** Ends of a range that fits are rounded inward, so that the figure printed still fits. */
+function rangeText(range: { low: number; high: number }, { dimension, min, max, system }: Ends): string {
+  const low = printBoth(range.low, dimension, { system, round: 'up', step: finest(system) });
+  const high = printBoth(range.high, dimension, { system, round: 'down', step: finest(system) });
+  if (range.low <= min) return `${high} or less`;
+  return range.high >= max ? `${low} or more` : `between ${low} and ${high}`;
+}
+
+function finest(system: UnitSystem): number {
+  return system === 'us' ? 64 : 0.1;
+}
+
+/** What a cure is, in one line. */
+export function cureText(cure: Cure): string {
+  const what = cure.part ?? 'turn the lower pins round';
+  const cut = cure.kind === 'cutBushing' ? ', cut to length' : '';
+  const back = cure.returnable ? '' : ' Can’t be returned once cut.';
+  const where = cure.on === 'coupler.front' ? ' on the front of the coupler' : '';
+  return `${sentenceCase(what)}${cut}${where}.${back}`;
+}
+
+/** What another way to hook up comes to, in one line. */
+export function alternativeText(alternative: Alternative, system: UnitSystem): string {
+  const what = alternative.kind === 'leaveCouplerOff' ? 'Leave the coupler off' : `Take ${alternative.coupler ?? 'another coupler'}`;
+  const verdict = hookUpWords[alternative.outcome].toLowerCase();
+  const reason = alternative.lead === null ? '' : ` (${shortOf(alternative.lead, system)})`;
+  return `${what}: ${verdict}${reason}.`;
+}
+
+/** `upper pin 2 in (51 mm) too high` for a cell, or the plain verdict. */
+export function cellText(answer: Answer, system: UnitSystem): string {
+  return answer.lead === null ? 'hooks up' : shortOf(answer.lead, system);
+}
+
+function sentenceCase(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,98 @@
+import type { Setup } from '../records/index.ts';
+import type { Finding, NotNeeded } from '../engine/hookup/index.ts';
+import { printMarginSize, type UnitSystem } from '../units/index.ts';
+import { checkWords } from './checks.ts';
+import { mountingReasons } from './mounting.ts';
+
+const notNeeded: Readonly<Record<NotNeeded, string>> = {
+  noCoupler: 'Not needed: there is no coupler.',
+  otherKind: 'Not needed with this kind of coupler.',
+  noBushing: 'Not needed: no bushing is fitted.',
+  noUpperPin: 'Not needed: the implement has no upper pin.',
+  hookHoldsPin: 'Not needed: the hook itself keeps the pin from sliding out.',
+  platesHoldPin: 'Not needed: the pin is held between two plates.',
+  noReceiver: 'Not needed: the implement carries no such counterpart.',
+};
+
+const needs: Readonly<Record<'ratedLoad' | 'pinLoad', string>> = {
+  ratedLoad: 'Not checked: needs the rated load of the coupler and the weight it carries.',
+  pinLoad: 'Not checked: needs the rated load of the pins and the weight they carry.',
+};
+
+/** The heading of a finding. */
+export function titleOf(finding: Finding): string {
+  return checkWords[finding.id].title;
+}
+
+/** One plain sentence why a finding stands as it does, in the person's units. */
+export function sentenceOf(finding: Finding, setup: Setup, system: UnitSystem): string {
+  const words = checkWords[finding.id];
+  if (finding.status === 'notNeeded') return notNeeded[finding.reason as NotNeeded];
+  if (finding.status === 'notChecked') return needs[finding.reason as 'ratedLoad' | 'pinLoad'];
+  if (finding.margin === null) return settledSentence(finding, setup);
+  if (finding.status === 'pass') return holdsSentence(finding, system);
+  if (finding.conflictsWith.length > 0) return conflictSentence(finding);
+  if (finding.status === 'undecided') return openSentence(finding, system);
+  return filled(finding.side === 'high' ? words.high : words.low, missOf(finding, system));
+}
+
+/** What a finding comes to in a few words, for a cell of the yard. */
+export function shortOf(finding: Finding, system: UnitSystem): string {
+  const { short, title } = checkWords[finding.id];
+  if (finding.status === 'undecided') return `${title.toLowerCase()}: not measured`;
+  if (finding.margin === null) return short.low;
+  if (finding.conflictsWith.length > 0) return `${title.toLowerCase()}: no one setting`;
+  return filled(finding.side === 'high' ? short.high : short.low, missOf(finding, system));
+}
+
+/** `1/4 in (7 mm)`, or `1/4 in (7 mm) to 1/2 in (13 mm)` where the miss is a range. */
+export function missOf(finding: Finding, system: UnitSystem): string {
+  const { low, high } = finding.margin ?? { low: null, high: null };
+  const most = low === null ? null : size(low, finding, system);
+  const least = high === null ? null : size(high, finding, system);
+  if (least === null) return most ?? 'an unknown amount';
+  if (most === null) return `at least ${least}`;
+  return most === least ? most : `${least} to ${most}`;
+}
+
+function holdsSentence(finding: Finding, system: UnitSystem): string {
+  const { low } = finding.margin ?? { low: null };
+  if (low !== null && low < 0) return 'It can always be set to fit, though no one setting fits every figure it may turn out to be.';
+  return filled(checkWords[finding.id].holds, low === null ? 'enough' : size(low, finding, system));
+}
+
+function openSentence(finding: Finding, system: UnitSystem): string {
+  const { low, high } = finding.margin ?? { low: null, high: null };
+  const words = checkWords[finding.id];
+  if (finding.unresolved) return 'It was not settled within the work limit, so it counts as open.';
+  if (low === null || high === null) return 'Not known yet: nothing bounds it.';
+  if (low >= 0) return 'Not settled: it hangs together with another check that is open.';
+  const miss = filled(finding.side === 'high' ? words.high : words.low, `as much as ${size(low, finding, system)}`);
+  return high < 0 ? miss : `Not known yet. At worst: ${lowered(miss)} At best there is ${size(high, finding, system)} to spare.`;
+}
+
+function conflictSentence(finding: Finding): string {
+  const others = finding.conflictsWith.map((id) => checkWords[id].title.toLowerCase()).join(' and ');
+  const verb = finding.status === 'undecided' ? 'may need' : 'need';
+  return `This and “${others}” ${verb} different settings of the same adjustment: no one setting serves both.`;
+}
+
+function settledSentence(finding: Finding, setup: Setup): string {
+  const { mounting } = setup.implement;
+  if (finding.status === 'undecided') return 'Not known yet: it has to be asked.';
+  if (finding.status === 'pass') return checkWords[finding.id].holds;
+  if (finding.id === 'mounting' && mounting !== undefined && mounting !== 'threePoint') return mountingReasons[mounting];
+  return setup.coupler?.kind === 'bar' ? 'The implement has no jaws to drop over the bar.' : 'The implement has no receiver for a triangular frame.';
+}
+
+function size(value: number, finding: Finding, system: UnitSystem): string {
+  return printMarginSize(value, finding.unit === 'deg' ? 'angle' : 'length', system);
+}
+
+function filled(text: string, amount: string): string {
+  return text.replace('{m}', () => amount);
+}
+
+function lowered(sentence: string): string {
+  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
+}

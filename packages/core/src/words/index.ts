@@ -1,0 +1,5 @@
+export { alternativeText, askOf, becauseOf, cellText, cureText, hookUpWords, topicLine, topicWords } from './answer.ts';
+export { cautionWords } from './cautions.ts';
+export { missOf, sentenceOf, shortOf, titleOf } from './findings.ts';
+export { fieldOf, howToMeasure, labelOf } from './labels.ts';
+export { mountingNames, mountingReasons } from './mounting.ts';

@@ -1,0 +1,42 @@
+import { fieldRules } from '../records/index.ts';
+
+const machines: Readonly<Record<string, string>> = {
+  implement: 'implement',
+  tractor: 'tractor',
+  coupler: 'coupler',
+  'coupler.front': 'coupler’s front',
+  'implement.secondRow': 'implement’s second pin row',
+};
+
+const others: Readonly<Record<string, string>> = {
+  'implement.mounting': 'how the implement is mounted',
+  'implement.floatSits': 'whether the float sits at the upper pin or behind it',
+  'implement.receiver': 'whether the implement carries the counterpart of this coupler',
+};
+
+/** What an input is called: `shoulder span of the implement`, `ball spread of the tractor, at its widest`. */
+export function labelOf(path: string): string {
+  const { field, end } = parts(path);
+  const rule = fieldRules.get(field);
+  if (rule === undefined) return others[path] ?? path;
+  const machine = machines[field.slice(0, field.lastIndexOf('.'))] ?? field;
+  return `${rule.label} of the ${machine}${end}`;
+}
+
+/** Where the tape goes for an input, or an empty text where nothing is measured. */
+export function howToMeasure(path: string): string {
+  return fieldRules.get(parts(path).field)?.measure ?? '';
+}
+
+/** The field a path belongs to: limits and stops of an adjustable field lie below it. */
+export function fieldOf(path: string): string {
+  return parts(path).field;
+}
+
+function parts(path: string): { field: string; end: string } {
+  const [field = path, below] = path.split('.adjustable.');
+  if (below === undefined) return { field, end: '' };
+  if (below === 'between.0') return { field, end: ', at its smallest' };
+  if (below === 'between.1') return { field, end: ', at its largest' };
+  return { field, end: `, hole ${Number(below.slice('at.'.length)) + 1}` };
+}

@@ -1,0 +1,17 @@
+import { test } from 'vitest';
+
+/** One check against a published figure, as the validation page lists it. */
+export interface PublishedCheck {
+  /** id of an entry in docs/sources.md */
+  readonly source: string;
+  /** page, table, clause or thread inside the source */
+  readonly locator: string;
+  /** `computes`: goes through a computing function · `reads`: only reads a table row back */
+  readonly kind: 'computes' | 'reads';
+  readonly title: string;
+}
+
+/** Registers a vitest test whose title carries source, locator and kind, so that a script can print the folder as a page. */
+export function published({ source, locator, kind, title }: PublishedCheck, check: () => void): void {
+  test(`[${kind}] ${source} · ${locator} · ${title}`, check);
+}
