@@ -85,9 +85,13 @@ export const couplerFields = {
   barLength: length(100, 1500, 'free bar length', 'Length of bar between the link ends that the jaws can use.'),
 } as const satisfies Rules;
 
+/** Fields by record. */
 export type PinField = keyof typeof pinFields;
+/** Fields of an implement, its pins among them. */
 export type ImplementField = PinField | keyof typeof implementFields;
+/** Fields of a tractor. */
 export type TractorField = keyof typeof tractorFields;
+/** Fields of a coupler’s hook side. */
 export type CouplerField = keyof typeof couplerFields;
 
 /** Every quantity of a setup by its path, in the order in which people are asked. */

@@ -8,6 +8,7 @@ export interface InputError {
   readonly hint: string;
 }
 
+/** What kind of thing is wrong. */
 export type InputErrorCode =
   | 'not-json'
   | 'too-large'

@@ -4,7 +4,7 @@ import type { CouplerField, ImplementField, PinField, TractorField } from './fie
 import type { Alteration, CouplerKind, MountingStyle, PinFixing, outlineParts } from './setupSchema.ts';
 import type { Value } from './value.ts';
 
-type Values<Field extends string> = { readonly [K in Field]?: Value };
+type Values<Field extends string> = Readonly<Partial<Record<Field, Value>>>;
 
 /** A body part in one or two views, in its machine's own frame [mm]: rear view (y, z), side view (x, z). */
 export interface OutlineRecord {
@@ -27,6 +27,7 @@ export interface PinRow extends PinSet {
   readonly behind?: Value;
 }
 
+/** The machine that is carried. */
 export interface Implement extends PinSet, Values<Exclude<ImplementField, PinField>> {
   readonly name?: string;
   readonly category?: Category;
@@ -40,6 +41,7 @@ export interface Implement extends PinSet, Values<Exclude<ImplementField, PinFie
   readonly outlines?: readonly OutlineRecord[];
 }
 
+/** The tractor’s end of the linkage. */
 export interface Tractor extends Values<TractorField> {
   readonly name?: string;
   readonly category?: Category;
@@ -48,6 +50,7 @@ export interface Tractor extends Values<TractorField> {
   readonly note?: string;
 }
 
+/** What stands between them, left on the tractor. */
 export interface Coupler extends Values<CouplerField> {
   readonly name?: string;
   readonly category?: Category;
@@ -85,4 +88,4 @@ export interface Setup {
 }
 
 /** A setup as it is written, sent and stored: plain JSON, checked by `readSetup`. */
-export type SetupDocument = { readonly [key: string]: unknown };
+export type SetupDocument = Readonly<Record<string, unknown>>;

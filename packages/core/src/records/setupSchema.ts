@@ -21,13 +21,18 @@ export const pinFixings = ['bolted', 'welded', 'reversible'] as const;
 export const alterations = ['allowed', 'rented', 'warranty'] as const;
 export const outlineParts = ['plate', 'brace', 'gearbox', 'hose', 'guard', 'hook', 'post', 'lever'] as const;
 
+/** One of `mountingStyles`. */
 export type MountingStyle = (typeof mountingStyles)[number];
+/** One of `couplerKinds`. */
 export type CouplerKind = (typeof couplerKinds)[number];
+/** Whether the machine may be altered: freely, or not because it is rented or under warranty. */
 export type Alteration = (typeof alterations)[number];
+/** How the lower pins are held. */
 export type PinFixing = (typeof pinFixings)[number];
 
 type Leaf = z.ZodMiniOptional<z.ZodMiniType<Value>>;
 type LeavesOf<R> = { [K in keyof R]: Leaf };
+type Rules = Readonly<Record<string, FieldRule>>;
 
 /** Rule of every quantity leaf, for the published JSON Schema. */
 export const leafRules = new WeakMap<object, FieldRule>();
@@ -44,95 +49,130 @@ export function setupSchema(assume: UnitSystem) {
 }
 
 function build(assume: UnitSystem) {
-  const text = z.string().check(z.maxLength(200));
-  const category = z.optional(z.enum(categories));
-  const leaves = <R extends Readonly<Record<string, FieldRule>>>(rules: R): LeavesOf<R> =>
-    Object.fromEntries(Object.entries(rules).map(([key, rule]) => [key, leaf(rule, assume)])) as LeavesOf<R>;
-  const pins = {
-    ...leaves(pinFields),
-    pinsPoint: z.optional(z.enum(['out', 'in'])),
-    pinFixing: z.optional(z.enum(pinFixings)),
-  };
-  const row = z.strictObject({ ...pins, rise: named('implement.secondRow.rise', assume), behind: named('implement.secondRow.behind', assume) });
-  const point = z.tuple([coordinate(), coordinate()]);
-  const outline = z.array(point).check(z.minLength(3), z.maxLength(40));
-  const outlines = z.optional(
-    z
-      .array(
-        z.strictObject({
-          name: text,
-          part: z.enum(outlineParts),
-          rear: z.optional(outline),
-          side: z.optional(outline),
-          plusMinusMm: z.optional(z.number().check(z.minimum(0), z.maximum(100))),
-        }),
-      )
-      .check(z.maxLength(40)),
-  );
-  const implement = z.strictObject({
-    name: z.optional(text),
-    category,
+  return z.strictObject({
+    $schema: z.optional(z.string().check(z.maxLength(300))),
+    hitchwright: z.literal(1),
+    units: z.optional(z.enum(['us', 'metric'])),
+    tractor: tractorSchema(assume),
+    coupler: z.optional(couplerSchema(assume)),
+    implement: implementSchema(assume),
+    parts: z.optional(z.array(partSchema(assume)).check(z.maxLength(60))),
+  });
+}
+
+function tractorSchema(assume: UnitSystem) {
+  const power: FieldRule = { dimension: 'power', min: 1, max: 500, label: 'power', measure: 'From the plate or the manual.' };
+  return z.strictObject({
+    ...named,
+    enginePower: leaf(power, assume),
+    ptoPower: leaf(power, assume),
+    ...leaves(tractorFields, assume),
+  });
+}
+
+function couplerSchema(assume: UnitSystem) {
+  return z.strictObject({
+    ...named,
+    kind: z.enum(couplerKinds),
+    retainingPin: z.optional(z.enum(['needed', 'notNeeded'])),
+    ...leaves(couplerFields, assume),
+    front: z.optional(z.strictObject(pinShape(assume))),
+    outlines,
+  });
+}
+
+function implementSchema(assume: UnitSystem) {
+  return z.strictObject({
+    ...named,
     mounting: z.optional(z.enum(mountingStyles)),
     floatSits: z.optional(z.enum(['atPin', 'behindPin'])),
     lowerPinPlates: z.optional(z.enum(['single', 'double'])),
     alteration: z.optional(z.enum(alterations)),
     receiver: z.optional(z.enum(['triangle', 'jaws', 'none'])),
-    note: z.optional(z.string().check(z.maxLength(2000))),
-    ...pins,
-    ...leaves(implementFields),
-    secondRow: z.optional(row),
+    ...pinShape(assume),
+    ...leaves(implementFields, assume),
+    secondRow: z.optional(secondRowSchema(assume)),
     outlines,
   });
-  const tractor = z.strictObject({
-    name: z.optional(text),
-    category,
-    enginePower: z.optional(leaf({ dimension: 'power', min: 1, max: 500, label: 'engine power', measure: 'From the plate or the manual.' }, assume)),
-    ptoPower: z.optional(leaf({ dimension: 'power', min: 1, max: 500, label: 'PTO power', measure: 'From the plate or the manual.' }, assume)),
-    note: z.optional(z.string().check(z.maxLength(2000))),
-    ...leaves(tractorFields),
-  });
-  const coupler = z.strictObject({
-    name: z.optional(text),
-    category,
-    kind: z.enum(couplerKinds),
-    retainingPin: z.optional(z.enum(['needed', 'notNeeded'])),
-    note: z.optional(z.string().check(z.maxLength(2000))),
-    ...leaves(couplerFields),
-    front: z.optional(z.strictObject(pins)),
-    outlines,
-  });
+}
+
+function secondRowSchema(assume: UnitSystem) {
+  const place = (key: string): Leaf => leaf(fieldRules.get(`implement.secondRow.${key}`) as FieldRule, assume);
+  return z.strictObject({ ...pinShape(assume), rise: place('rise'), behind: place('behind') });
+}
+
+function pinShape(assume: UnitSystem) {
+  return {
+    ...leaves(pinFields, assume),
+    pinsPoint: z.optional(z.enum(['out', 'in'])),
+    pinFixing: z.optional(z.enum(pinFixings)),
+  };
+}
+
+function partSchema(assume: UnitSystem) {
   const size = (rule: FieldRule) => required(rule, assume);
-  const fits = z.optional(z.array(text).check(z.maxLength(60)));
-  const part = z.discriminatedUnion('kind', [
-    z.strictObject({ kind: z.literal('lowerBushings'), name: text, fits, inside: size(pinFields.lowerBushingInside), outside: size(pinFields.lowerBushingOutside), length: size(pinFields.lowerBushingLength) }),
-    z.strictObject({ kind: z.literal('upperBushing'), name: text, fits, inside: size(pinFields.upperBushingInside), outside: size(pinFields.upperBushingOutside) }),
-    z.strictObject({ kind: z.literal('lowerPins'), name: text, fits, diameter: size(pinFields.lowerPinDiameter), shoulderSpan: size(pinFields.shoulderSpan), standOut: size(pinFields.standOut), shoulderToHole: size(pinFields.shoulderToHole) }),
-    z.strictObject({ kind: z.literal('upperPinPlate'), name: text, fits, mastHeight: size(pinFields.mastHeight), mastSetback: size(pinFields.mastSetback) }),
-    z.strictObject({ kind: z.literal('clevisSpacers'), name: text, fits, gapAfter: size(pinFields.clevisGap) }),
-    z.strictObject({ kind: z.literal('pinBalls'), name: text, fits, bore: size(implementFields.pinBallBore), diameter: size(implementFields.pinBallDiameter), width: size(implementFields.pinBallWidth) }),
+  const base = { name: text, fits: z.optional(z.array(text).check(z.maxLength(60))) };
+  const { lowerBushingInside, lowerBushingOutside, lowerBushingLength, upperBushingInside, upperBushingOutside } = pinFields;
+  return z.discriminatedUnion('kind', [
+    z.strictObject({
+      kind: z.literal('lowerBushings'),
+      ...base,
+      inside: size(lowerBushingInside),
+      outside: size(lowerBushingOutside),
+      length: size(lowerBushingLength),
+    }),
+    z.strictObject({ kind: z.literal('upperBushing'), ...base, inside: size(upperBushingInside), outside: size(upperBushingOutside) }),
+    z.strictObject({
+      kind: z.literal('lowerPins'),
+      ...base,
+      diameter: size(pinFields.lowerPinDiameter),
+      shoulderSpan: size(pinFields.shoulderSpan),
+      standOut: size(pinFields.standOut),
+      shoulderToHole: size(pinFields.shoulderToHole),
+    }),
+    z.strictObject({ kind: z.literal('upperPinPlate'), ...base, mastHeight: size(pinFields.mastHeight), mastSetback: size(pinFields.mastSetback) }),
+    z.strictObject({ kind: z.literal('clevisSpacers'), ...base, gapAfter: size(pinFields.clevisGap) }),
+    z.strictObject({
+      kind: z.literal('pinBalls'),
+      ...base,
+      bore: size(implementFields.pinBallBore),
+      diameter: size(implementFields.pinBallDiameter),
+      width: size(implementFields.pinBallWidth),
+    }),
   ]);
-  return z.strictObject({
-    $schema: z.optional(z.string().check(z.maxLength(300))),
-    hitchwright: z.literal(1),
-    units: z.optional(z.enum(['us', 'metric'])),
-    tractor,
-    coupler: z.optional(coupler),
-    implement,
-    parts: z.optional(z.array(part).check(z.maxLength(60))),
-  });
+}
+
+const text = z.string().check(z.maxLength(200));
+const named = {
+  name: z.optional(text),
+  category: z.optional(z.enum(categories)),
+  note: z.optional(z.string().check(z.maxLength(2000))),
+};
+const coordinate = z.number().check(z.minimum(-5000), z.maximum(5000));
+const outline = z.array(z.tuple([coordinate, coordinate])).check(z.minLength(3), z.maxLength(40));
+const outlines = z.optional(
+  z
+    .array(
+      z.strictObject({
+        name: text,
+        part: z.enum(outlineParts),
+        rear: z.optional(outline),
+        side: z.optional(outline),
+        plusMinusMm: z.optional(z.number().check(z.minimum(0), z.maximum(100))),
+      }),
+    )
+    .check(z.maxLength(40)),
+);
+
+function leaves<R extends Rules>(rules: R, assume: UnitSystem): LeavesOf<R> {
+  return Object.fromEntries(Object.entries(rules).map(([key, rule]) => [key, leaf(rule, assume)])) as LeavesOf<R>;
 }
 
 function leaf(rule: FieldRule, assume: UnitSystem): Leaf {
   return z.optional(required(rule, assume));
 }
 
-function named(path: string, assume: UnitSystem): Leaf {
-  const rule = fieldRules.get(path);
-  if (rule === undefined) throw new Error(`no field rule for ${path}`);
-  return leaf(rule, assume);
-}
-
-/** The reader reports its own errors whole; `params.error.path` is below the leaf. */
+/** The reader reports its own errors whole; their paths start below the leaf. */
 function required(rule: FieldRule, assume: UnitSystem): z.ZodMiniType<Value> {
   const schema = z.pipe(
     z.unknown(),
@@ -146,8 +186,4 @@ function required(rule: FieldRule, assume: UnitSystem): z.ZodMiniType<Value> {
   );
   leafRules.set(schema, rule);
   return schema;
-}
-
-function coordinate() {
-  return z.number().check(z.minimum(-5000), z.maximum(5000));
 }

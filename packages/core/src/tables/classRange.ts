@@ -91,7 +91,7 @@ function onTractor(
  * margin to the highest row plus one, rows rounded to a size name left out. Wide on purpose: a category stamp is a
  * label, not a fit. Worth measuring wherever the answer depends on it.
  *
- * @returns null where no row, read or remembered, gives the dimension: then it must be asked
+ * @returns null where no row, read or remembered, gives the dimension: then it must be asked [range, mm]
  * @example classRange('1', 'implement.mastHeight'); // low 427.2, high 530
  * @source own widening of the rows in `basis`; common practice, no source
  */

@@ -11,15 +11,25 @@ type Tagged<Tag extends string> = number & { readonly __dimension?: Tag };
 /** A number in the canonical unit of its dimension (`canonicalUnit`). */
 export type Quantity<D extends Dimension> = Tagged<D>;
 
+/** [mm] */
 export type Mm = Quantity<'length'>;
+/** [kg] */
 export type Kg = Quantity<'mass'>;
+/** [N] */
 export type Newton = Quantity<'force'>;
+/** [kW] */
 export type Kilowatt = Quantity<'power'>;
+/** [N·m] */
 export type NewtonMetre = Quantity<'torque'>;
+/** [km/h] */
 export type KilometrePerHour = Quantity<'speed'>;
+/** [rpm] */
 export type Rpm = Quantity<'rotation'>;
+/** [L/min] */
 export type LitrePerMinute = Quantity<'flow'>;
+/** [bar] */
 export type Bar = Quantity<'pressure'>;
+/** [deg] */
 export type Degree = Quantity<'angle'>;
 /** An angle inside the engine [rad]; never shown to people. */
 export type Rad = Tagged<'angle in radians'>;

@@ -9,7 +9,8 @@ import { formOf } from './printing.ts';
  * nothing (exactly 0, or below a step in both units) they are left out.
  *
  * @param value margin, positive to spare and negative short [canonical unit of the dimension], finite; else a RangeError
- * @param system the system printed first
+ * @param dimension what it measures [name]
+ * @param system the system printed first [us | metric]
  * @example printMargin(6.5, 'length', 'us') // '1/4 in (6 mm)'
  * @example printMargin(-6.5, 'length', 'us') // '−5/16 in (−7 mm)'
  */

@@ -26,7 +26,7 @@ const severalMeanings = 'Write it so that it has one meaning.';
 /**
  * Reads what a person typed, or a number from a record, as a quantity. It never throws and never guesses between two meanings.
  *
- * @param text what was typed, up to 200 characters, e.g. `26 7/8"`, `2' 2 7/8"`, `68,3 cm`; or a number, which is in the canonical unit
+ * @param text what was typed, up to 200 characters, e.g. `26 7/8"`, `2' 2 7/8"`, `68,3 cm`; or a number, which is in the canonical unit [name]
  * @param options the dimension, the range that the field takes [canonical unit] and the system to assume where no unit is written
  * @returns the value [canonical unit of the dimension] and the unit read; or a refusal by code: `empty`, `not-a-quantity`, `wrong-unit`, `ambiguous` (with
  *   the readings), `out-of-range` (the hint asks about another unit where the same figure would fit) or `not-finite`

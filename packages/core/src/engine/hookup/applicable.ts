@@ -44,15 +44,18 @@ function whyNotNeeded(joint: Joint, id: CheckId): NotNeeded | null {
   if (id.includes('bushing') && !(id.startsWith('front') ? joint.frontLower : joint.rear).hasBushing) return 'noBushing';
   if (holdsUpperPin(joint, id) && !hasUpperPin(joint.setup.implement)) return 'noUpperPin';
   if (id === 'rear.retention') return retentionNotNeeded(joint);
-  if ((id === 'rear.receiverAngle' || id === 'rear.receiverWidth') && joint.setup.implement.receiver !== undefined) {
-    return joint.setup.implement.receiver === 'triangle' ? null : 'noReceiver';
-  }
-  if (id === 'rear.jaw' || id === 'rear.jawSpan') {
-    const { receiver } = joint.setup.implement;
-    return receiver === undefined || receiver === 'jaws' ? null : 'noReceiver';
-  }
-  return null;
+  const wanted = counterparts[id];
+  const { receiver } = joint.setup.implement;
+  return wanted === undefined || receiver === undefined || receiver === wanted ? null : 'noReceiver';
 }
+
+/** Checks that only make sense where the implement carries the counterpart. */
+const counterparts: Readonly<Partial<Record<CheckId, 'triangle' | 'jaws'>>> = {
+  'rear.receiverAngle': 'triangle',
+  'rear.receiverWidth': 'triangle',
+  'rear.jaw': 'jaws',
+  'rear.jawSpan': 'jaws',
+};
 
 function holdsUpperPin(joint: Joint, id: CheckId): boolean {
   const onImplement = joint.frontUpper.path === 'implement';

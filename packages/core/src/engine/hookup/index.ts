@@ -1,6 +1,6 @@
 export type { NotNeeded } from './applicable.ts';
 export type { Driver, Finding, FindingStatus, OpenInterval, Threshold } from './finding.ts';
-export { judgeHookup, type Depth, type HookupJudgement } from './judgeHookup.ts';
+export { judgeHookup, prepareHookup, type Depth, type HookupJudgement } from './judgeHookup.ts';
 export type { Joint } from './joint.ts';
 export { checkIds, checksByHold, type CheckId, type Hold } from './kinds.ts';
 export { summariseCategory, type CategorySummary } from './category.ts';

@@ -22,6 +22,7 @@ export interface Joint {
   readonly turn: Term;
 }
 
+/** A check of the hook-up under its id. */
 export type HookupCheck = Check<CheckId>;
 
 /** Kinds whose frame the top link holds; under the others it holds the implement itself. */

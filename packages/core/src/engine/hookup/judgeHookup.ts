@@ -31,15 +31,29 @@ export interface Depth {
  * @source ours engineering brief §5; figures: docs/sources.md
  */
 export function judgeHookup(setup: Setup, depth: Depth): HookupJudgement {
+  const { ledger, joint, lines, checks, field } = prepareHookup(setup);
+  const judged = new Map(judge(checks, field).map((one) => [one.check.id, one]));
+  const findings = lines.map((line) => findingOf(line, ledger, field, judged, depth));
+  return { findings, joint, ledger, setting: reportedSetting(field, [...judged.values()]) };
+}
+
+/** A hook-up ready to be judged: its inputs, its checks, and what can vary in them. */
+export interface HookupQuestion {
+  readonly ledger: Ledger;
+  readonly joint: Joint;
+  readonly lines: readonly Line[];
+  readonly checks: readonly HookupCheck[];
+  readonly field: Field;
+}
+
+/** Opens the ledger of a setup and finds what each check reads. */
+export function prepareHookup(setup: Setup): HookupQuestion {
   const ledger = openLedger(setup);
   const joint = openJoint(setup, ledger);
   const lines = allLines(joint);
   const checks = lines.flatMap((line) => (line.kind === 'computed' ? [line.check] : []));
   const reads = new Map<Check, ReadonlySet<number>>(checks.map((check) => [check, traced(ledger, check.measure)]));
-  const field = fieldOf(ledger, reads);
-  const judged = new Map(judge(checks, field).map((one) => [one.check.id, one]));
-  const findings = lines.map((line) => findingOf(line, ledger, field, judged, depth));
-  return { findings, joint, ledger, setting: reportedSetting(field, [...judged.values()]) };
+  return { ledger, joint, lines, checks, field: fieldOf(ledger, reads) };
 }
 
 function fieldOf(ledger: Ledger, reads: ReadonlyMap<Check, ReadonlySet<number>>): Field {

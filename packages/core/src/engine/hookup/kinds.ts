@@ -35,6 +35,7 @@ export const checkIds = [
   'limit.pinLoad',
 ] as const;
 
+/** One of `checkIds`. */
 export type CheckId = (typeof checkIds)[number];
 
 const frontFrame: readonly CheckId[] = [

@@ -1,1 +1,2 @@
-export { openEnded, openLedger, traced, wholeBox, type Adjuster, type Entry, type Ledger, type Origin } from './ledger.ts';
+export { openEnded, openLedger, traced, wholeBox, type Adjuster, type Ledger } from './ledger.ts';
+export type { Entry, Origin } from './register.ts';

@@ -1,23 +1,9 @@
-import { classFields, classRange, type Category } from '../../tables/index.ts';
-import { fieldRules, type Bound, type FieldRule, type Setup, type Value } from '../../records/index.ts';
+import type { Category } from '../../tables/index.ts';
+import type { Bound, Setup, Value } from '../../records/index.ts';
 import { exactly, type Interval } from '../geometry/index.ts';
-import type { Box, ChoiceRange, Term } from '../proof/index.ts';
-import { habit } from './habits.ts';
-
-/** Where the range of an input came from. */
-export type Origin = 'stated' | 'range' | 'default' | 'class' | 'habit' | 'unknown' | 'limit' | 'setting';
-
-/** One line of the ledger: an uncertain number or a setting, with the path of the input behind it. */
-export interface Entry {
-  readonly index: number;
-  readonly path: string;
-  readonly range: Interval;
-  readonly origin: Origin;
-  readonly role: 'uncertain' | 'setting' | 'choice';
-  /** Basis of a default, class range or habit. */
-  readonly basis?: string;
-  readonly from?: string;
-}
+import type { Box, ChoiceRange, Reading, Term } from '../proof/index.ts';
+import { openRegister, type Entry, type Origin, type Register } from './register.ts';
+import { standInFor, standInsForEnds } from './standIn.ts';
 
 /** A setting that can be made anywhere in a range, with its limits. */
 export interface Adjuster {
@@ -37,14 +23,13 @@ export interface Ledger {
   readonly term: (path: string) => Term;
   /** The same, opened only when it is first read: an input that no check reads is never asked for. */
   readonly later: (path: string) => Term;
-  /** Setting and limits of an adjustable path; a path that is one fixed number has equal limits. */
+  /** Setting and limits of an adjustable path. */
   readonly adjuster: (path: string) => Adjuster;
-  /** The number of the option taken of a named choice; adds the choice if it is new. */
+  /** The number of the option taken of a named choice. */
   readonly choice: (name: string, count: number) => Term;
   /** Was anything given for the path? */
   readonly given: (path: string) => boolean;
   readonly value: (path: string) => Value | undefined;
-  readonly category: (path: string) => Category | undefined;
 }
 
 /** Paths whose stops belong to the same holes. */
@@ -59,102 +44,90 @@ const holes: Readonly<Record<string, string>> = {
 
 /** Opens the ledger of a setup. */
 export function openLedger(setup: Setup): Ledger {
-  const entries: Entry[] = [];
-  const choices: ChoiceRange[] = [];
-  const choiceIndex = new Map<string, number>();
-  const terms = new Map<string, Term>();
-  const adjusters = new Map<string, Adjuster>();
-
+  const register = openRegister();
   const value = (path: string): Value | undefined => lookUp(setup, path);
-  const category = (path: string): Category | undefined =>
-    setup[path.split('.')[0] as 'tractor' | 'coupler' | 'implement']?.category;
-
-  function enter(path: string, bound: Bound, origin: Origin, extra: { basis?: string; from?: string } = {}): Term {
-    const role = origin === 'setting' ? 'setting' : 'uncertain';
-    const index = entries.length;
-    entries.push({ index, path, range: { low: bound.low, high: bound.high }, origin, role, ...extra });
-    return (at) => at(index);
-  }
-
-  function choice(name: string, count: number): Term {
-    const known = choiceIndex.get(name);
-    const index = known ?? entries.length;
-    if (known === undefined) {
-      entries.push({ index, path: name, range: { low: 0, high: count - 1 }, origin: 'setting', role: 'choice' });
-      choices.push({ index, count });
-      choiceIndex.set(name, index);
-    }
-    return (at) => at(index);
-  }
-
-  function stops(path: string, at: readonly Bound[]): Term {
-    const options = at.map((bound, i) => enter(`${path}.adjustable.at.${i}`, bound, 'stated'));
-    const taken = choice(holes[path] ?? path, at.length);
-    return (box) => (options[taken(box).low] as Term)(box);
-  }
-
-  function open(path: string): Term {
-    const given = value(path);
-    if (given === undefined || given.kind === 'unknown') return missing(path);
-    const from = given.provenance.from === undefined ? {} : { from: given.provenance.from };
-    if (given.kind === 'stated') return enter(path, given.bound, 'stated', from);
-    if (given.kind === 'uncertain') return enter(path, given.bound, 'range', from);
-    if (given.kind === 'default') return enter(path, given.bound, 'default', { ...from, basis: given.basis });
-    if (given.kind === 'stops') return stops(path, given.at);
-    return adjuster(path).setting;
-  }
-
-  function missing(path: string): Term {
-    const wide = classBound(path, category(path)) ?? habit(path);
-    if (wide !== null) return enter(path, wide, wide.origin, { basis: wide.basis });
-    const rule = ruleOf(path);
-    return enter(path, { low: rule.min, high: rule.max }, 'unknown');
-  }
-
-  function makeAdjuster(path: string): Adjuster {
-    const given = value(path);
-    if (given?.kind === 'adjustable') {
-      const range = { low: given.lowest.low, high: given.highest.high };
-      return {
-        setting: enter(path, range, 'setting'),
-        lowest: enter(`${path}.adjustable.between.0`, given.lowest, 'limit'),
-        highest: enter(`${path}.adjustable.between.1`, given.highest, 'limit'),
-      };
-    }
-    const [lowest, highest] = classLimits(path, category(path));
-    return {
-      setting: enter(path, { low: lowest.low, high: highest.high }, 'setting'),
-      lowest: enter(`${path}.adjustable.between.0`, lowest, lowest.origin, { basis: lowest.basis }),
-      highest: enter(`${path}.adjustable.between.1`, highest, highest.origin, { basis: highest.basis }),
-    };
-  }
-
-  function term(path: string): Term {
-    const known = terms.get(path);
-    if (known !== undefined) return known;
-    const opened = open(path);
-    terms.set(path, opened);
-    return opened;
-  }
-
-  function later(path: string): Term {
-    let opened: Term | null = null;
-    return (at) => (opened ??= term(path))(at);
-  }
-
-  function adjuster(path: string): Adjuster {
-    const known = adjusters.get(path);
-    if (known !== undefined) return known;
-    const made = makeAdjuster(path);
-    adjusters.set(path, made);
-    return made;
-  }
-
-  const given = (path: string): boolean => {
-    const known = value(path);
-    return known !== undefined && known.kind !== 'unknown';
+  const adjuster = remembered((path) => makeAdjuster(register, path, value(path), categoryAt(setup, path)));
+  const term = remembered((path) => openTerm(register, path, value(path), categoryAt(setup, path), adjuster));
+  return {
+    entries: register.entries,
+    choices: register.choices,
+    choice: register.choice,
+    term,
+    later: (path) => {
+      let opened: Term | null = null;
+      return (at) => (opened ??= term(path))(at);
+    },
+    adjuster,
+    given: (path) => !isMissing(value(path)),
+    value,
   };
-  return { entries, choices, term, later, adjuster, choice, given, value, category };
+}
+
+function openTerm(
+  register: Register,
+  path: string,
+  value: Value | undefined,
+  category: Category | undefined,
+  adjuster: (path: string) => Adjuster,
+): Term {
+  if (isMissing(value)) {
+    const { origin, basis, ...range } = standInFor(path, category);
+    return register.uncertain(path, range, origin, basis);
+  }
+  if (value.kind === 'stated') return register.uncertain(path, value.bound, 'stated');
+  if (value.kind === 'uncertain') return register.uncertain(path, value.bound, 'range');
+  if (value.kind === 'default') return register.uncertain(path, value.bound, 'default', value.basis);
+  return value.kind === 'stops' ? openStops(register, path, value.at) : adjuster(path).setting;
+}
+
+function openStops(register: Register, path: string, at: readonly Bound[]): Term {
+  const options = at.map((bound, i) => register.uncertain(`${path}.adjustable.at.${i}`, bound, 'stated'));
+  const taken = register.choice(holes[path] ?? path, at.length);
+  return (box) => (options[taken(box).low] as Term)(box);
+}
+
+function makeAdjuster(register: Register, path: string, value: Value | undefined, category: Category | undefined): Adjuster {
+  const limits = value?.kind === 'adjustable' ? [limit(value.lowest), limit(value.highest)] : standInsForEnds(path, category);
+  const [lowest, highest] = limits as readonly [Limit, Limit];
+  return {
+    setting: register.setting(path, { low: lowest.low, high: highest.high }),
+    lowest: register.uncertain(`${path}.adjustable.between.0`, lowest, lowest.origin, lowest.basis),
+    highest: register.uncertain(`${path}.adjustable.between.1`, highest, highest.origin, highest.basis),
+  };
+}
+
+interface Limit extends Bound {
+  readonly origin: Origin;
+  readonly basis?: string;
+}
+
+function limit({ low, high }: Bound): Limit {
+  return { low, high, origin: 'limit' };
+}
+
+function isMissing(value: Value | undefined): value is undefined | (Value & { kind: 'unknown' }) {
+  return value === undefined || value.kind === 'unknown';
+}
+
+function remembered<T>(make: (path: string) => T): (path: string) => T {
+  const made = new Map<string, T>();
+  return (path) => {
+    const known = made.get(path);
+    if (known !== undefined) return known;
+    const fresh = make(path);
+    made.set(path, fresh);
+    return fresh;
+  };
+}
+
+function categoryAt(setup: Setup, path: string): Category | undefined {
+  return setup[path.split('.')[0] as 'tractor' | 'coupler' | 'implement']?.category;
+}
+
+function lookUp(setup: Setup, path: string): Value | undefined {
+  return path.split('.').reduce<unknown>((node, key) => (node as Record<string, unknown> | undefined)?.[key], setup) as
+    | Value
+    | undefined;
 }
 
 /** The box in which every entry has its whole range. */
@@ -162,63 +135,31 @@ export function wholeBox(ledger: Ledger): Box {
   return ledger.entries.map((entry) => entry.range);
 }
 
-/** The box in which an unknown input is open-ended, for margins that must not pretend to have an end. */
+/** The range of an entry with open ends where it is unknown, for margins that must not pretend to have an end. */
 export function openEnded(entry: Entry): Interval {
   if (entry.origin !== 'unknown') return entry.range;
   return { low: entry.range.low >= 0 ? 0 : -Infinity, high: Infinity };
 }
 
 /** The indices that a term reads, over every option of every choice. */
-export function traced(ledger: Ledger, read: (at: (index: number) => Interval) => unknown): ReadonlySet<number> {
+export function traced(ledger: Ledger, read: (at: Reading) => unknown): ReadonlySet<number> {
   const seen = new Set<number>();
-  const walk = (taken: ReadonlyMap<number, number>): void => {
-    const found: ChoiceRange[] = [];
-    read((index) => {
-      seen.add(index);
-      const option = taken.get(index);
-      if (option !== undefined) return exactly(option);
-      const choice = ledger.choices.find((candidate) => candidate.index === index);
-      if (choice === undefined) return (ledger.entries[index] as Entry).range;
-      found.push(choice);
-      return exactly(0);
-    });
-    const next = found[0];
-    if (next === undefined) return;
-    for (let option = 0; option < next.count; option += 1) walk(new Map([...taken, [next.index, option]]));
-  };
-  walk(new Map());
+  traceInto(ledger, read, new Map(), seen);
   return seen;
 }
 
-/** A stand-in for what was not given; the front pins of a coupler are pins like those of an implement of its category. */
-interface Wide extends Bound {
-  readonly origin: 'class' | 'habit' | 'unknown';
-  readonly basis: string;
-}
-
-function classBound(path: string, category: Category | undefined): Wide | null {
-  const field = classFields.find((candidate) => candidate === path.replace(/^coupler\.front\./, 'implement.'));
-  if (category === undefined || field === undefined) return null;
-  const range = classRange(category, field);
-  return range === null ? null : { low: range.low, high: range.high, origin: 'class', basis: range.note };
-}
-
-/** Limits of something that can be set when nothing is known of them but the category, or not even that. */
-function classLimits(path: string, category: Category | undefined): readonly [Wide, Wide] {
-  const rule = ruleOf(path);
-  const unknown: Wide = { low: rule.min, high: rule.max, origin: 'unknown', basis: 'not known' };
-  const [narrowest, widest] = [classBound(`${path}Narrowest`, category), classBound(`${path}Widest`, category)];
-  return [narrowest ?? unknown, widest ?? unknown];
-}
-
-function ruleOf(path: string): FieldRule {
-  const rule = fieldRules.get(path);
-  if (rule === undefined) throw new Error(`invariant: no field ${path}`);
-  return rule;
-}
-
-function lookUp(setup: Setup, path: string): Value | undefined {
-  return path.split('.').reduce<unknown>((node, key) => (node as Record<string, unknown> | undefined)?.[key], setup) as
-    | Value
-    | undefined;
+function traceInto(ledger: Ledger, read: (at: Reading) => unknown, taken: ReadonlyMap<number, number>, seen: Set<number>): void {
+  let open: ChoiceRange | null = null;
+  read((index) => {
+    seen.add(index);
+    const entry = ledger.entries[index] as Entry;
+    if (entry.role !== 'choice') return entry.range;
+    const option = taken.get(index);
+    if (option === undefined) open ??= ledger.choices.find((choice) => choice.index === index) ?? null;
+    return exactly(option ?? 0);
+  });
+  const next = open as ChoiceRange | null;
+  for (let option = 0; option < (next?.count ?? 0); option += 1) {
+    traceInto(ledger, read, new Map([...taken, [(next as ChoiceRange).index, option]]), seen);
+  }
 }

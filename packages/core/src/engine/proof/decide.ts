@@ -9,7 +9,7 @@ export type Decision =
   | { readonly outcome: 'unresolved'; readonly passing: Box | null; readonly failing: Box | null };
 
 /** Boxes that are split before the question is left unresolved. */
-const boxLimit = 1500;
+const boxLimit = 600;
 const coverLimit = 160;
 const pointCoverLimit = 4000;
 
@@ -21,34 +21,59 @@ const pointCoverLimit = 4000;
  * @returns passes, fails, undecided with both truths, or unresolved [outcome]
  */
 export function decide(problem: Problem): Decision {
-  let passing: Box | null = null;
-  let failing: Box | null = null;
-  const look = (point: Box): void => {
-    if (passing === null && works(problem, point)) passing = point;
-    else if (failing === null && everySettingFails(problem, point, pointCoverLimit)) failing = point;
-  };
-  const settled = settle(problem, problem.box);
-  if (settled !== null) return { outcome: settled };
-  for (const corner of corners(problem)) look(corner);
+  const outcome = settle(problem, problem.box);
+  if (outcome !== null) return { outcome };
+  const truths: Truths = { passing: null, failing: null };
+  for (const corner of corners(problem)) lookAt(problem, corner, truths);
+  return search(problem, truths);
+}
 
-  const open: Box[] = [problem.box];
-  let unsettled = false;
-  for (let split = 0; open.length > 0; split += 1) {
-    if (passing !== null && failing !== null) return { outcome: 'undecided', passing, failing };
-    if (split >= boxLimit) return { outcome: 'unresolved', passing, failing };
+/** One truth found for each side so far. */
+interface Truths {
+  passing: Box | null;
+  failing: Box | null;
+}
+
+function search(problem: Problem, truths: Truths): Decision {
+  const open: Box[] = splitOf(problem, problem.box);
+  let unsettled = open.length === 0;
+  for (let spent = 0; open.length > 0 && spent < boxLimit && !isOpenQuestion(truths); spent += 1) {
     const box = open.pop() as Box;
-    const proven = split === 0 ? null : settle(problem, box);
-    if (proven === 'passes') passing ??= midpoint(problem, box);
-    if (proven === 'fails') failing ??= midpoint(problem, box);
-    if (proven !== null) continue;
-    look(midpoint(problem, box));
-    const index = widest(problem.uncertain, box, problem.box);
-    if (index === null) unsettled = true;
-    else open.push(...halves(box, index));
+    if (settleInto(problem, box, truths)) continue;
+    const parts = splitOf(problem, box);
+    unsettled ||= parts.length === 0;
+    open.push(...parts);
   }
+  return concluded(truths, unsettled || open.length > 0);
+}
+
+function concluded({ passing, failing }: Truths, unsettled: boolean): Decision {
   if (passing !== null && failing !== null) return { outcome: 'undecided', passing, failing };
   if (unsettled) return { outcome: 'unresolved', passing, failing };
   return { outcome: failing === null ? 'passes' : 'fails' };
+}
+
+function isOpenQuestion(truths: Truths): boolean {
+  return truths.passing !== null && truths.failing !== null;
+}
+
+/** Proves a box one way or the other and notes a truth of it; false where it has to be halved. */
+function settleInto(problem: Problem, box: Box, truths: Truths): boolean {
+  const proven = settle(problem, box);
+  if (proven === 'passes') truths.passing ??= midpoint(problem, box);
+  else if (proven === 'fails') truths.failing ??= midpoint(problem, box);
+  else lookAt(problem, midpoint(problem, box), truths);
+  return proven !== null;
+}
+
+function splitOf(problem: Problem, box: Box): Box[] {
+  const index = widest(problem.uncertain, box, problem.box);
+  return index === null ? [] : [...halves(box, index)];
+}
+
+function lookAt(problem: Problem, point: Box, truths: Truths): void {
+  if (truths.passing === null && works(problem, point)) truths.passing = point;
+  else if (truths.failing === null && everySettingFails(problem, point, pointCoverLimit)) truths.failing = point;
 }
 
 function settle(problem: Problem, box: Box): 'passes' | 'fails' | null {
@@ -57,7 +82,7 @@ function settle(problem: Problem, box: Box): 'passes' | 'fails' | null {
 }
 
 function works(problem: Problem, box: Box): boolean {
-  return bestSetting(problem, box).value >= -nearlyZero;
+  return bestSetting(problem, box, -nearlyZero).value >= -nearlyZero;
 }
 
 /** The two corners of the box where each check looks best and worst, judged one variable at a time. */

@@ -43,24 +43,43 @@ export function judge(checks: readonly Check[], field: Field): Judged[] {
 function judgeGroup(group: readonly Check[], field: Field): Judged[] {
   const problem = problemOf(group, field);
   const setting = bestSetting(problem, problem.box).box;
-  const together = decide(problem);
-  const plain = { unresolved: false, conflictsWith: [], setting, passing: null, failing: null };
-  if (together.outcome === 'passes') return group.map((check) => ({ ...plain, check, status: 'pass' }));
-  const alone = group.map((check) => ({ check, decision: group.length === 1 ? together : decide(problemOf([check], field)) }));
-  const blamed = blame(group, field, together.outcome, alone);
+  const alone = group.map((check) => ({ check, decision: decide(problemOf([check], field)) }));
+  const { outcome, decision: together } = decideTogether(problem, alone);
+  const blamed = blame(group, field, outcome, alone);
   return alone.map(({ check, decision }) => {
     const conflict = blamed.find((set) => set.includes(check));
-    const verdict = conflict === undefined ? decision : together;
+    const verdict = conflict === undefined ? decision : (together ?? decision);
     return {
-      ...plain,
       check,
       status: statusOf(verdict),
       unresolved: verdict.outcome === 'unresolved',
       conflictsWith: (conflict ?? []).filter((other) => other !== check).map((other) => other.id),
+      setting,
       passing: 'passing' in verdict ? verdict.passing : null,
       failing: 'failing' in verdict ? verdict.failing : null,
     };
   });
+}
+
+interface Alone {
+  readonly check: Check;
+  readonly decision: Decision;
+}
+
+/**
+ * The outcome of a group. One member that fails alone fails the group; without adjusters a group passes where all members
+ * do and is open where just one is. Only what is left needs the joint search.
+ */
+function decideTogether(problem: Problem, alone: readonly Alone[]): { outcome: Decision['outcome']; decision: Decision | null } {
+  const [first] = alone;
+  if (alone.length === 1 && first !== undefined) return { outcome: first.decision.outcome, decision: first.decision };
+  if (alone.some(({ decision }) => decision.outcome === 'fails')) return { outcome: 'fails', decision: null };
+  const open = alone.filter(({ decision }) => decision.outcome !== 'passes');
+  const fixed = problem.settings.length === 0 && problem.choices.length === 0;
+  if (fixed && open.length === 0) return { outcome: 'passes', decision: null };
+  if (fixed && open.length === 1) return { outcome: (open[0] as Alone).decision.outcome, decision: null };
+  const decision = decide(problem);
+  return { outcome: decision.outcome, decision };
 }
 
 function statusOf(decision: Decision): Judged['status'] {
@@ -73,7 +92,7 @@ function blame(
   group: readonly Check[],
   field: Field,
   outcome: Decision['outcome'],
-  alone: readonly { check: Check; decision: Decision }[],
+  alone: readonly Alone[],
 ): Check[][] {
   if (alone.some(({ decision }) => decision.outcome === outcome)) return [];
   for (let size = 2; size <= Math.min(group.length, 3); size += 1) {

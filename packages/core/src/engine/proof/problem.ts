@@ -49,6 +49,7 @@ export function reader(box: Box): Reading {
   return (index) => rangeOf(box, index);
 }
 
+/** The range at one index. */
 export function rangeOf(box: Box, index: number): Interval {
   const range = box[index];
   if (range === undefined) throw new Error(`invariant: no variable ${index}`);

@@ -14,13 +14,14 @@ const refinements = 40;
 /**
  * The setting that makes the smallest scaled margin largest over the box: every combination of options, and for what can
  * be set anywhere a grid followed by a shrinking search along each axis. A proof only needs some setting that works, so a
- * missed optimum costs a split, never a wrong answer.
+ * missed optimum costs a split, never a wrong answer. The search ends where a value is `enough`.
  */
-export function bestSetting(problem: Problem, box: Box): BestSetting {
+export function bestSetting(problem: Problem, box: Box, enough = Infinity): BestSetting {
   let best: BestSetting | null = null;
   for (const taken of combinations(problem, box)) {
-    const found = problem.settings.length === 0 ? weigh(problem, taken) : searchSettings(problem, taken);
+    const found = problem.settings.length === 0 ? weigh(problem, taken) : searchSettings(problem, taken, enough);
     if (best === null || found.value > best.value) best = found;
+    if (best.value >= enough) return best;
   }
   if (best === null) throw new Error('invariant: a problem has at least one combination');
   return best;
@@ -30,11 +31,12 @@ function weigh(problem: Problem, box: Box): BestSetting {
   return { box, value: leastCertain(problem.checks, box) };
 }
 
-function searchSettings(problem: Problem, box: Box): BestSetting {
+function searchSettings(problem: Problem, box: Box, enough: number): BestSetting {
   let best = weigh(problem, atPoint(box, problem.settings, middle));
+  if (best.value >= enough) return best;
   for (const index of problem.settings) best = searchAxis(problem, box, best, index, gridPoints);
   let reach = 1 / (gridPoints - 1);
-  for (let round = 0; round < refinements && reach > 1e-9; round += 1) {
+  for (let round = 0; round < refinements && reach > 1e-9 && best.value < enough; round += 1) {
     const before = best.value;
     for (const index of problem.settings) best = stepAxis(problem, box, best, index, reach);
     if (best.value === before) reach /= 2;

@@ -1,0 +1,85 @@
+// The layers of the house: a folder of core may import only what its row lists. Shells look at core, never at each other.
+const core = '^packages/core/src/';
+const layers = ['units', 'tables', 'records', 'engine', 'words', 'drawings', 'exchange', 'contract'];
+const mayUse = {
+  units: [],
+  tables: ['units'],
+  records: ['units', 'tables'],
+  engine: ['units', 'tables', 'records'],
+  words: ['units', 'tables', 'records', 'engine'],
+  drawings: ['units', 'tables', 'records', 'engine', 'words'],
+  exchange: ['units', 'tables', 'records', 'engine'],
+  contract: ['units', 'tables', 'records', 'engine', 'words'],
+};
+const production = { pathNot: '\\.test\\.ts$' };
+const layerRules = layers.map((layer) => ({
+  name: `core-layer-${layer}`,
+  severity: 'error',
+  from: { path: `${core}${layer}/`, ...production },
+  to: { path: `${core}(?!(${[layer, ...mayUse[layer]].join('|')})/)` },
+}));
+
+/** Inside engine, imports run one way too: geometry ← proof ← inputs ← topics ← assess, which alone calls several topics. */
+const engineLayers = ['geometry', 'proof', 'inputs', 'hookup', 'assess'];
+const engineMayUse = {
+  geometry: [],
+  proof: ['geometry'],
+  inputs: ['geometry', 'proof'],
+  hookup: ['geometry', 'proof', 'inputs'],
+  assess: ['geometry', 'proof', 'inputs', 'hookup'],
+};
+const engineRules = engineLayers.map((layer) => ({
+  name: `engine-layer-${layer}`,
+  severity: 'error',
+  from: { path: `${core}engine/${layer}/`, ...production },
+  to: { path: `${core}engine/(?!(${[layer, ...engineMayUse[layer]].join('|')})/)` },
+}));
+
+module.exports = {
+  forbidden: [
+    ...layerRules,
+    ...engineRules,
+    {
+      name: 'core-is-pure',
+      comment: 'core runs anywhere: no Node, no packages but the schema library and the compressor',
+      severity: 'error',
+      from: { path: core, ...production },
+      to: {
+        dependencyTypes: ['core', 'npm', 'npm-dev', 'npm-optional', 'npm-peer', 'npm-no-pkg', 'npm-unknown'],
+        pathNot: 'node_modules/(zod|fflate)/',
+      },
+    },
+    {
+      name: 'schema-library-at-the-border-only',
+      severity: 'error',
+      from: { path: core, pathNot: `${core}(records|contract)/` },
+      to: { path: 'node_modules/zod/' },
+    },
+    { name: 'compressor-in-exchange-only', severity: 'error', from: { path: core, pathNot: `${core}exchange/` }, to: { path: 'node_modules/fflate/' } },
+    { name: 'core-no-shell', severity: 'error', from: { path: core }, to: { path: '^packages/(cli|web)/' } },
+    { name: 'cli-not-web', severity: 'error', from: { path: '^packages/cli/' }, to: { path: '^packages/web/' } },
+    { name: 'web-not-cli', severity: 'error', from: { path: '^packages/web/' }, to: { path: '^packages/cli/' } },
+    {
+      name: 'front-door',
+      comment: 'other packages enter a core folder by its index.ts',
+      severity: 'error',
+      from: { path: '^packages/(cli|web)/' },
+      to: { path: `${core}.+/(?!index\\.ts)[^/]+$` },
+    },
+    {
+      name: 'folder-door',
+      comment: 'a folder of core is entered by its index.ts, by its own engine neighbours too',
+      severity: 'error',
+      from: { path: `${core}([^/]+)/`, ...production },
+      to: { path: `${core}(?!$1/)[^/]+/(?!index\\.ts|[^/]+/index\\.ts)`, pathNot: `${core}$1/` },
+    },
+    { name: 'no-circular', severity: 'error', from: { path: '^packages/' }, to: { circular: true } },
+    { name: 'no-unresolvable', severity: 'error', from: {}, to: { couldNotResolve: true } },
+  ],
+  options: {
+    tsPreCompilationDeps: true,
+    doNotFollow: { path: 'node_modules' },
+    exclude: { path: '(/dist/|\\.d\\.ts$)' },
+    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'default'], extensions: ['.ts', '.tsx', '.js', '.mjs', '.json'] },
+  },
+};

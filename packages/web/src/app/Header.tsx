@@ -1,0 +1,58 @@
+import type { ReactNode } from 'react';
+import { chooseSystem, chooseTheme, usePreferences } from './preferences.ts';
+import { useMedia } from './media.ts';
+
+interface HeaderProps {
+  /** The question of the page, as its main heading. */
+  readonly children: ReactNode;
+  /** What can be done with the page. */
+  readonly actions?: ReactNode;
+}
+
+/** The strip above the sheet: name, question, switches. */
+export function Header({ children, actions }: HeaderProps) {
+  return (
+    <header className="strip">
+      <a className="strip-name" href="#">
+        Hitchwright
+      </a>
+      <div className="strip-question">{children}</div>
+      <div className="strip-actions">
+        <UnitsSwitch />
+        {actions}
+        <ThemeSwitch />
+      </div>
+    </header>
+  );
+}
+
+function UnitsSwitch() {
+  const { system } = usePreferences();
+  const isMetric = system === 'metric';
+  return (
+    <button type="button" className="quiet units" onClick={() => chooseSystem(isMetric ? 'us' : 'metric')}>
+      <span className="unseen">Units: </span>
+      {isMetric ? (
+        <>
+          <b>mm</b> (in)
+        </>
+      ) : (
+        <>
+          <b>in</b> (mm)
+        </>
+      )}
+      <span className="unseen">. Switch to {isMetric ? 'inches' : 'millimetres'} first</span>
+    </button>
+  );
+}
+
+function ThemeSwitch() {
+  const { theme } = usePreferences();
+  const deviceIsDark = useMedia('(prefers-color-scheme: dark)');
+  const isDark = theme === null ? deviceIsDark : theme === 'dark';
+  return (
+    <button type="button" className="quiet" onClick={() => chooseTheme(isDark ? 'light' : 'dark')}>
+      {isDark ? 'Paper' : 'Blueprint'}
+    </button>
+  );
+}
