@@ -27,11 +27,27 @@ function outlineRoom(joint: Joint): Term | null {
   const bodies = joint.setup.implement.outlines ?? [];
   const hooks = joint.setup.coupler?.outlines ?? [];
   if (bodies.length === 0 || hooks.length === 0) return null;
-  const { behind, rise } = { behind: joint.coupler('hookBehind'), rise: joint.coupler('hookRise') };
-  return (at) => {
-    const place = { behind: behind(at), rise: rise(at), turn: joint.turn(at) };
-    return bodies.flatMap((body) => hooks.map((hook) => gap(body, hook, place))).reduce(lesser);
+  const behind = joint.coupler('hookBehind');
+  const rise = joint.coupler('hookRise');
+  const least = rememberingLast((place) => bodies.flatMap((body) => hooks.map((hook) => gap(body, hook, place))).reduce(lesser));
+  return (at) => least({ behind: behind(at), rise: rise(at), turn: joint.turn(at) });
+}
+
+/** Most readings of a box ask for the place just asked for. */
+function rememberingLast(work: (place: Place) => Interval): (place: Place) => Interval {
+  let last: { place: Place; result: Interval } | null = null;
+  return (place) => {
+    if (last === null || !samePlace(last.place, place)) last = { place, result: work(place) };
+    return last.result;
   };
+}
+
+function samePlace(a: Place, b: Place): boolean {
+  return same(a.behind, b.behind) && same(a.rise, b.rise) && same(a.turn, b.turn);
+}
+
+function same(a: Interval, b: Interval): boolean {
+  return a.low === b.low && a.high === b.high;
 }
 
 interface Place {

@@ -1,0 +1,54 @@
+/** One piece of a line of lettering: plain, or the upper or lower figure of a fraction. */
+export interface Run {
+  readonly part: 'plain' | 'over' | 'slash' | 'under';
+  readonly text: string;
+}
+
+const fraction = /(\d+) (\d+)\/(\d+)|(\d+)\/(\d+)/g;
+
+/** Figures of a fraction against the rest. */
+export const fractionSize = 0.77;
+
+/** Splits `20 1/2 in` into pieces, so that the fraction can be set as one. */
+export function runsOf(text: string): Run[] {
+  const runs: Run[] = [];
+  let last = 0;
+  for (const match of text.matchAll(fraction)) {
+    const [all, whole = '', over = match[4] ?? '', under = match[5] ?? ''] = match;
+    const before = text.slice(last, match.index) + whole;
+    if (before !== '') runs.push({ part: 'plain', text: before });
+    runs.push({ part: 'over', text: over }, { part: 'slash', text: '⁄' }, { part: 'under', text: under });
+    last = match.index + all.length;
+  }
+  if (last < text.length) runs.push({ part: 'plain', text: text.slice(last) });
+  return runs;
+}
+
+/** Width that a line takes, on the safe side [same unit as the size]. */
+export function widthOf(text: string, size: number): number {
+  return runsOf(text).reduce((sum, run) => sum + size * runWidth(run), 0);
+}
+
+function runWidth({ part, text }: Run): number {
+  if (part === 'slash') return 0.3;
+  const width = [...text].reduce((sum, letter) => sum + letterWidth(letter), 0);
+  return part === 'plain' ? width : width * fractionSize;
+}
+
+function letterWidth(letter: string): number {
+  if (/[\d=+±≈×?]/.test(letter)) return 0.61;
+  if (/[ilj.,:;’'|!\s()ft]/.test(letter)) return 0.32;
+  if (/[mwMW]/.test(letter)) return 0.86;
+  return /[A-Z–]/.test(letter) ? 0.66 : 0.55;
+}
+
+/** A text in lines no wider than given, broken between words. */
+export function wrapped(text: string, size: number, width: number): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1);
+    if (last !== undefined && widthOf(`${last} ${word}`, size) <= width) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
+}

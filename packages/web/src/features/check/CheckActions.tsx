@@ -1,0 +1,70 @@
+import { useState } from 'react';
+import type { SidePanel } from './Sheet.tsx';
+
+/** What can be done with a check, in the strip above it. */
+export function CheckActions({ isAnswered }: { readonly isAnswered: boolean }) {
+  return (
+    <>
+      <a className="quiet" href="#yard">
+        Yard
+      </a>
+      {isAnswered ? (
+        <>
+          <button type="button" className="quiet" onClick={() => print()}>
+            Print
+          </button>
+          <SendButton className="quiet desk-only" />
+        </>
+      ) : null}
+    </>
+  );
+}
+
+interface PhoneBarProps {
+  readonly panel: SidePanel;
+  readonly onPanel: (panel: SidePanel) => void;
+}
+
+/** The three actions under the thumb. */
+export function PhoneBar({ panel, onPanel }: PhoneBarProps) {
+  const show = (shows: SidePanel['shows']): void => {
+    onPanel({ shows });
+    requestAnimationFrame(() => document.getElementById('side')?.scrollIntoView());
+  };
+  return (
+    <nav className="phone-bar" aria-label="This check">
+      <button type="button" className="button-solid" aria-pressed={panel.shows === 'notes'} onClick={() => show('notes')}>
+        Notes
+      </button>
+      <button type="button" aria-pressed={panel.shows === 'dimensions'} onClick={() => show('dimensions')}>
+        Dimensions
+      </button>
+      <SendButton className="" />
+    </nav>
+  );
+}
+
+type Sent = 'not yet' | 'copied' | 'by hand';
+
+/** Hands the link over: by the device's own way to share, or by the clipboard. */
+function SendButton({ className }: { readonly className: string }) {
+  const [sent, setSent] = useState<Sent>('not yet');
+  const send = async (): Promise<void> => {
+    setSent(await copied(location.href));
+    setTimeout(() => setSent('not yet'), 4000);
+  };
+  return (
+    <button type="button" className={className} onClick={() => void send()}>
+      <span aria-live="polite">{{ 'not yet': 'Copy link', copied: 'Link copied', 'by hand': 'Copy it from the address' }[sent]}</span>
+    </button>
+  );
+}
+
+async function copied(link: string): Promise<Sent> {
+  try {
+    await navigator.clipboard.writeText(link);
+    return 'copied';
+  } catch {
+    return 'by hand';
+  }
+}

@@ -1,0 +1,52 @@
+import { linkOf } from '@hitchwright/core/exchange';
+import { withEdits, type Edit, type SetupDocument } from '@hitchwright/core/records';
+import { useEffect, useState } from 'react';
+import { Header } from '../../app/Header.tsx';
+import { usePreferences } from '../../app/preferences.ts';
+import type { Choice } from '../question/choices.ts';
+import { isWhole, withMachine } from '../question/question.ts';
+import { QuestionSentence } from '../question/QuestionSentence.tsx';
+import type { Machine } from '../yard/sampleYard.ts';
+import { CheckActions, PhoneBar } from './CheckActions.tsx';
+import { EmptyCheck } from './EmptyCheck.tsx';
+import { Sheet, type SidePanel } from './Sheet.tsx';
+import { inUnits } from './inUnits.ts';
+
+/** The check: a question, its answer, and everything that can be changed about it. */
+export function CheckPage({ opened }: { readonly opened: SetupDocument | null }) {
+  const [document, setDocument] = useState(opened);
+  const [panel, setPanel] = useState<SidePanel>({ shows: 'notes' });
+  const { system } = usePreferences();
+  useFragment(document);
+  const choose = (machine: Machine, choice: Choice): void => {
+    setDocument((before) => withMachine(before, machine, choice.record));
+    if (choice.typed === true) setPanel({ shows: 'dimensions', machine });
+  };
+  const edit = (edits: readonly Edit[]): void =>
+    setDocument((before) => (before === null ? null : withEdits(inUnits(before, system), edits)));
+  const whole = isWhole(document) ? document : null;
+  return (
+    <>
+      <Header actions={<CheckActions isAnswered={whole !== null} />}>
+        <QuestionSentence document={document} onChoose={choose} />
+      </Header>
+      <main>
+        {whole === null ? (
+          <EmptyCheck document={document} />
+        ) : (
+          <Sheet document={whole} panel={panel} onPanel={setPanel} onEdit={edit} onReplace={setDocument} />
+        )}
+      </main>
+      {whole === null ? null : <PhoneBar panel={panel} onPanel={setPanel} />}
+    </>
+  );
+}
+
+/** The setup travels in the address; it is written there when the typing pauses. */
+function useFragment(document: SetupDocument | null): void {
+  useEffect(() => {
+    if (document === null) return undefined;
+    const timer = setTimeout(() => history.replaceState(null, '', `#${linkOf(document)}`), 250);
+    return () => clearTimeout(timer);
+  }, [document]);
+}

@@ -1,0 +1,89 @@
+import type { Alternative, Cure } from '@hitchwright/core/assess';
+import type { Edit, SetupDocument } from '@hitchwright/core/records';
+import { alternativeText, cureText } from '@hitchwright/core/words';
+import { usePreferences } from '../../app/preferences.ts';
+import { Figures } from '../../marks/Figures.tsx';
+import { recordNamed } from '../yard/sampleYard.ts';
+import type { Answered } from './useAssessment.ts';
+
+/** What was applied last, and the setup before it. */
+export interface AppliedCure {
+  readonly text: string;
+  readonly before: SetupDocument;
+}
+
+interface CureListProps {
+  readonly answered: Answered;
+  readonly applied: AppliedCure | null;
+  readonly onApply: (text: string, edits: readonly Edit[]) => void;
+  readonly onUndo: () => void;
+}
+
+/** The parts list under the drawing: what cures it, and other ways to hook up. */
+export function CureList({ answered: { answer }, applied, onApply, onUndo }: CureListProps) {
+  const { cures, alternatives } = answer;
+  if (cures.length === 0 && alternatives.length === 0 && applied === null) return null;
+  return (
+    <section className="cures" aria-labelledby="cures-title">
+      <h2 id="cures-title" className="unseen" tabIndex={-1}>
+        Cures
+      </h2>
+      {applied === null ? null : (
+        <div className="cure cure-applied">
+          <p className="cure-kind">Applied to this setup</p>
+          <p>
+            <Figures text={applied.text} />
+          </p>
+          <button type="button" onClick={onUndo}>
+            Undo
+          </button>
+        </div>
+      )}
+      {cures.map((cure, i) => (
+        <CureCell key={`${cure.kind} ${cure.part} ${cure.on} ${i}`} cure={cure} number={i + 1} onApply={onApply} />
+      ))}
+      {alternatives.map((alternative) => (
+        <AlternativeCell key={`${alternative.kind} ${alternative.coupler}`} alternative={alternative} onApply={onApply} />
+      ))}
+    </section>
+  );
+}
+
+type Apply = Pick<CureListProps, 'onApply'>;
+
+function CureCell({ cure, number, onApply }: Apply & { readonly cure: Cure; readonly number: number }) {
+  const text = cureText(cure);
+  return (
+    <div className="cure">
+      <p className="cure-kind">
+        Cure {number}
+        <span>{cure.inSmallestSet ? 'in the smallest set' : ''}</span>
+      </p>
+      <p className="cure-what">
+        <Figures text={text} />
+      </p>
+      {cure.altersMachine ? <p>It changes the machine itself. We give no opinion on its strength.</p> : null}
+      <button type="button" onClick={() => onApply(text, cure.edits)}>
+        Apply this cure<span className="unseen">: {text}</span>
+      </button>
+    </div>
+  );
+}
+
+function AlternativeCell({ alternative, onApply }: Apply & { readonly alternative: Alternative }) {
+  const { system } = usePreferences();
+  const text = alternativeText(alternative, system);
+  const { coupler } = alternative;
+  const value = coupler === null ? undefined : (recordNamed('coupler', coupler) ?? undefined);
+  return (
+    <div className="cure">
+      <p className="cure-kind">Another way</p>
+      <p className="cure-what">
+        <Figures text={text} />
+      </p>
+      <button type="button" onClick={() => onApply(text, [{ path: 'coupler', value }])}>
+        Look at it<span className="unseen">: {text}</span>
+      </button>
+    </div>
+  );
+}

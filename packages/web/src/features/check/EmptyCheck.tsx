@@ -1,0 +1,67 @@
+import { linkOf } from '@hitchwright/core/exchange';
+import { setupFrom, type SetupDocument } from '@hitchwright/core/records';
+import { Figures } from '../../marks/Figures.tsx';
+import { recordAt } from '../question/question.ts';
+import { nameOf, sampleYard } from '../yard/sampleYard.ts';
+import { AnswerGrid } from './AnswerGrid.tsx';
+import { Drawing } from './Drawing.tsx';
+import { TitleBlock } from './TitleBlock.tsx';
+import { useAssessment } from './useAssessment.ts';
+import './sheet.css';
+
+/** The page before there is a question: what to do, and a worked example. */
+export function EmptyCheck({ document }: { readonly document: SetupDocument | null }) {
+  const missing = (['implement', 'tractor'] as const).filter((machine) => recordAt(document, machine) === null);
+  return (
+    <>
+      <p className="invitation">
+        {missing.length === 2
+          ? 'Pick the underlined words: the implement, the tractor, and the coupler if there is one. A category is enough to begin.'
+          : `Now pick the ${missing[0]}. A category is enough to begin.`}
+      </p>
+      {example === null ? null : <WorkedExample example={example} />}
+    </>
+  );
+}
+
+const example = exampleFrom();
+
+/** The sample yard's box blade on its smaller tractor with a coupler: an upper pin that misses. */
+function exampleFrom(): SetupDocument | null {
+  const [tractor] = sampleYard.tractors;
+  const [coupler] = sampleYard.couplers;
+  const implement = sampleYard.implements.find((record) => nameOf(record, '').includes('box blade')) ?? sampleYard.implements[0];
+  if (tractor === undefined || coupler === undefined || implement === undefined) return null;
+  return setupFrom(sampleYard, tractor, coupler, implement);
+}
+
+const none: readonly SetupDocument[] = [];
+
+function WorkedExample({ example }: { readonly example: SetupDocument }) {
+  const { answered, reply } = useAssessment(example, none);
+  const name = (machine: 'implement' | 'tractor' | 'coupler'): string => nameOf(recordAt(example, machine), machine);
+  const question = `Will the ${name('implement')} go on the ${name('tractor')} with the ${name('coupler')}?`;
+  return (
+    <section className="example" aria-labelledby="example-title">
+      <div className="example-head">
+        <h2 id="example-title">
+          <span className="stamp">Example</span> <Figures text={question} />
+        </h2>
+        <a className="button" href={`#${linkOf(example)}`}>
+          Open the example
+        </a>
+      </div>
+      <div className="sheet sheet-example">
+        <TitleBlock answered={answered} reply={reply} isOlder={false} sampleNames={[]} />
+        {answered === null ? null : <AnswerGrid answer={answered.answer} />}
+        <div className="sheet-left">{answered === null ? null : <Drawing answered={answered} />}</div>
+        <div className="sheet-side pad">
+          <p>
+            The machines are invented. The drawing shows where the pin sits and where the hook reaches; the notes behind
+            it name every figure that was used and where it came from.
+          </p>
+        </div>
+      </div>
+    </section>
+  );
+}

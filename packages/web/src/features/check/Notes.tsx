@@ -1,0 +1,75 @@
+import type { CautionId } from '@hitchwright/core/assess';
+import { cautionWords, sentenceOf, titleOf } from '@hitchwright/core/words';
+import { usePreferences } from '../../app/preferences.ts';
+import { Figures } from '../../marks/Figures.tsx';
+import { FindingNote } from './FindingNote.tsx';
+import { numberedFindings } from './numbering.ts';
+import { TakenForGranted } from './TakenForGranted.tsx';
+import { ToMeasure } from './ToMeasure.tsx';
+import type { Answered } from './useAssessment.ts';
+
+interface NotesProps {
+  readonly answered: Answered;
+  readonly onMeasure: (field: string) => void;
+}
+
+/** Cautions that belong to the time after the first hook-up close the notes; every other one opens them. */
+const closing: readonly CautionId[] = ['firstLift', 'manualPrevails'];
+
+/** The numbered notes of the sheet. */
+export function Notes({ answered, onMeasure }: NotesProps) {
+  const { answer } = answered;
+  const opening = answer.cautions.filter((id) => !closing.includes(id));
+  return (
+    <section className="notes" aria-labelledby="notes-title">
+      <h2 id="notes-title" className="unseen">
+        Notes
+      </h2>
+      <Cautions ids={opening} />
+      <ToMeasure answer={answer} onMeasure={onMeasure} />
+      <ol className="findings">
+        {numberedFindings(answer).map(({ number, finding }) => (
+          <FindingNote key={finding.id} number={number} finding={finding} setup={answered.setup} />
+        ))}
+      </ol>
+      <TakenForGranted assumed={answer.assumed} />
+      <NotNeeded answered={answered} />
+      <Cautions ids={answer.cautions.filter((id) => closing.includes(id))} />
+    </section>
+  );
+}
+
+function Cautions({ ids }: { readonly ids: readonly CautionId[] }) {
+  return (
+    <ul className="cautions" aria-label="Cautions">
+      {ids.map((id) => (
+        <li key={id}>
+          <span className="caution-sign" aria-hidden="true">
+            !
+          </span>
+          <span>
+            <b className="unseen">Caution. </b>
+            {cautionWords[id]}
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function NotNeeded({ answered: { answer, setup } }: { readonly answered: Answered }) {
+  const { system } = usePreferences();
+  const findings = answer.findings.filter(({ status }) => status === 'notNeeded');
+  return (
+    <details className="aside">
+      <summary>{findings.length} checks not needed here</summary>
+      <ul className="plain-list">
+        {findings.map((finding) => (
+          <li key={finding.id}>
+            <b>{titleOf(finding)}.</b> <Figures text={sentenceOf(finding, setup, system)} />
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}

@@ -1,0 +1,82 @@
+import { becauseOf, hookUpWords } from '@hitchwright/core/words';
+import { usePreferences } from '../../app/preferences.ts';
+import { Figures } from '../../marks/Figures.tsx';
+import { VerdictMark } from '../../marks/VerdictMark.tsx';
+import type { Reply } from './assessor.ts';
+import type { Answered } from './useAssessment.ts';
+
+interface TitleBlockProps {
+  readonly answered: Answered | null;
+  readonly reply: Reply | null;
+  /** The answer shown belongs to earlier figures. */
+  readonly isOlder: boolean;
+  readonly sampleNames: readonly string[];
+}
+
+/** The verdict as the title block of the sheet. */
+export function TitleBlock({ answered, reply, isOlder, sampleNames }: TitleBlockProps) {
+  return (
+    <section className="title-block" aria-label="Verdict">
+      {isOlder ? <OlderNote reply={reply} /> : null}
+      {answered === null ? <NoVerdict reply={reply} /> : <Verdict answered={answered} />}
+      {sampleNames.length === 0 ? null : (
+        <p className="title-sample">Invented sample records: {sampleNames.join(', ')}.</p>
+      )}
+    </section>
+  );
+}
+
+function Verdict({ answered: { answer, setup } }: { readonly answered: Answered }) {
+  const { system } = usePreferences();
+  const outcome = answer.outcomes.hooksUp;
+  const because = becauseOf(answer, setup, system);
+  const unchecked = answer.findings.filter(({ status }) => status === 'notChecked').length;
+  return (
+    <>
+      <h2 className="verdict">
+        <span className="verdict-scope">Hook-up only</span>
+        <VerdictMark outcome={outcome} />
+        <span className="verdict-words">{hookUpWords[outcome]}</span>
+      </h2>
+      {because === null ? null : (
+        <p className="because">
+          <Figures text={because} />
+        </p>
+      )}
+      {unchecked === 0 ? null : (
+        <p className="unchecked">
+          <VerdictMark outcome="notChecked" />
+          <span>
+            {unchecked} {unchecked === 1 ? 'limit' : 'limits'} not checked
+          </span>
+        </p>
+      )}
+    </>
+  );
+}
+
+function OlderNote({ reply }: { readonly reply: Reply | null }) {
+  const why =
+    reply?.kind === 'fault' ? 'the new figures could not be worked out' : 'a figure can’t be read yet';
+  return <p className="older">Older answer: {why}. It shows what held before the last change.</p>;
+}
+
+function NoVerdict({ reply }: { readonly reply: Reply | null }) {
+  if (reply?.kind === 'fault') {
+    return (
+      <>
+        <h2 className="verdict">
+          <span className="verdict-words">No answer</span>
+        </h2>
+        <p className="because">Something inside broke on these figures ({reply.message}).</p>
+        <p>Your figures are kept. Change or add one and it is tried again; the link holds them if you report it.</p>
+      </>
+    );
+  }
+  return (
+    <h2 className="verdict">
+      <VerdictMark outcome="notChecked" />
+      <span className="verdict-words">{reply?.kind === 'errors' ? 'Can’t be read yet' : 'Working it out…'}</span>
+    </h2>
+  );
+}

@@ -1,0 +1,57 @@
+import type { SetupDocument } from '@hitchwright/core/records';
+import { useEffect, useRef, useState } from 'react';
+import { openAssessor, type Assessor, type Reply } from './assessor.ts';
+
+export type Answered = Extract<Reply, { kind: 'answer' }>;
+
+/** What the page knows of its question: the last good answer stays while the figures are in error. */
+export interface Assessment {
+  readonly answered: Answered | null;
+  readonly reply: Reply | null;
+}
+
+const nothing: Assessment = { answered: null, reply: null };
+
+/** Follows a document with answers from a worker; while one is worked out only the newest document waits. */
+export function useAssessment(document: SetupDocument | null, couplers: readonly SetupDocument[]): Assessment {
+  const [assessment, setAssessment] = useState(nothing);
+  const latest = useRef<Latest | null>(null);
+  useEffect(() => {
+    const queue = latestOnly(openAssessor(), (reply) => {
+      setAssessment(({ answered }) => ({ reply, answered: reply.kind === 'answer' ? reply : answered }));
+    });
+    latest.current = queue;
+    return queue.close;
+  }, []);
+  useEffect(() => {
+    if (document !== null) latest.current?.ask(document, couplers);
+  }, [document, couplers]);
+  return document === null ? nothing : assessment;
+}
+
+interface Latest {
+  ask(document: SetupDocument, couplers: readonly SetupDocument[]): void;
+  close(): void;
+}
+
+function latestOnly(assessor: Assessor, onReply: (reply: Reply) => void): Latest {
+  let next: Parameters<Latest['ask']> | null = null;
+  let isBusy = false;
+  const work = async (): Promise<void> => {
+    isBusy = true;
+    while (next !== null) {
+      const [document, couplers] = next;
+      next = null;
+      const reply = await assessor.ask({ document, couplers, full: true });
+      if (next === null) onReply(reply);
+    }
+    isBusy = false;
+  };
+  return {
+    ask: (...question) => {
+      next = question;
+      if (!isBusy) void work();
+    },
+    close: assessor.close,
+  };
+}

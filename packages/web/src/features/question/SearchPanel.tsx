@@ -1,0 +1,74 @@
+import { useEffect, useRef, useState, type KeyboardEvent } from 'react';
+import type { Machine } from '../yard/sampleYard.ts';
+import { choicesFor, type Choice } from './choices.ts';
+import { ChoiceList } from './ChoiceList.tsx';
+
+const titles: Readonly<Record<Machine, string>> = {
+  implement: 'Which implement?',
+  tractor: 'Which tractor?',
+  coupler: 'With which coupler?',
+};
+
+const hints: Readonly<Record<Machine, string>> = {
+  implement: 'Name, or a category such as 1',
+  tractor: 'Name, or category and power: 1, 35 hp',
+  coupler: 'Name, or a category such as 1',
+};
+
+interface SearchPanelProps {
+  readonly machine: Machine;
+  readonly onClose: () => void;
+  readonly onChoose: (choice: Choice) => void;
+}
+
+/** The search for one machine: type to narrow, arrows and Enter to choose, Escape to leave; focus goes back by itself. */
+export function SearchPanel({ machine, onClose, onChoose }: SearchPanelProps) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const [typed, setTyped] = useState('');
+  const [active, setActive] = useState(0);
+  const groups = choicesFor(machine, typed);
+  const choices = groups.flatMap((group) => group.choices);
+  const chosen = choices[Math.min(active, choices.length - 1)];
+  useEffect(() => dialog.current?.showModal(), []);
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+    if (step !== undefined) setActive((Math.min(active, choices.length - 1) + step + choices.length) % choices.length);
+    else if (event.key === 'Enter' && chosen !== undefined) take(chosen);
+    else return;
+    event.preventDefault();
+  };
+  /** Closing first gives focus back to the word in the sentence. */
+  const take = (choice: Choice): void => {
+    dialog.current?.close();
+    onChoose(choice);
+  };
+  return (
+    <dialog ref={dialog} className="search" aria-labelledby="search-title" onClose={onClose}>
+      <div className="search-head">
+        <h2 id="search-title">{titles[machine]}</h2>
+        <button type="button" className="quiet" onClick={() => dialog.current?.close()}>
+          Close
+        </button>
+      </div>
+      <input
+        autoFocus
+        className="search-field"
+        role="combobox"
+        aria-expanded="true"
+        aria-controls="search-list"
+        aria-label={`${titles[machine]} ${hints[machine]}`}
+        aria-activedescendant={chosen === undefined ? undefined : `choice-${chosen.id}`}
+        autoComplete="off"
+        spellCheck={false}
+        placeholder={hints[machine]}
+        value={typed}
+        onKeyDown={onKeyDown}
+        onChange={(event) => {
+          setTyped(event.target.value);
+          setActive(0);
+        }}
+      />
+      <ChoiceList label={titles[machine]} groups={groups} activeId={chosen?.id} onChoose={take} />
+    </dialog>
+  );
+}

@@ -1,0 +1,53 @@
+import { setupFrom, withEdits, type SetupDocument } from '@hitchwright/core/records';
+import { nameOf, recordNamed, sampleYard, type Machine } from '../yard/sampleYard.ts';
+
+/** The machines of a question that have no name yet. */
+const unnamed: Readonly<Record<Machine, string>> = {
+  implement: 'implement without a name',
+  tractor: 'tractor without a name',
+  coupler: 'coupler without a name',
+};
+
+/** The record of a machine in a document that may be of any shape; null where there is none. */
+export function recordAt(document: SetupDocument | null, machine: Machine): SetupDocument | null {
+  const record = document?.[machine];
+  return typeof record === 'object' && record !== null ? (record as SetupDocument) : null;
+}
+
+/** What a chosen machine is called in the question: its name, or what is known of it. */
+export function calledIn(document: SetupDocument | null, machine: Machine): string | null {
+  const record = recordAt(document, machine);
+  if (record === null) return null;
+  const category = record['category'];
+  return nameOf(record, typeof category === 'string' ? `category ${category} ${machine}` : unnamed[machine]);
+}
+
+/** Whether enough is chosen to be answered. */
+export function isWhole(document: SetupDocument | null): document is SetupDocument {
+  return recordAt(document, 'tractor') !== null && recordAt(document, 'implement') !== null;
+}
+
+/** The document with another machine in it. The sample yard's shelf of parts comes and goes with its implements. */
+export function withMachine(
+  document: SetupDocument | null,
+  machine: Machine,
+  record: SetupDocument | null,
+): SetupDocument {
+  const base = document ?? { hitchwright: 1 };
+  const chosen = withEdits(base, [{ path: machine, value: record ?? undefined }]);
+  if (machine !== 'implement') return chosen;
+  return withEdits(chosen, [{ path: 'parts', value: record === null ? undefined : shelfFor(record) }]);
+}
+
+function shelfFor(implement: SetupDocument): unknown {
+  if (recordNamed('implement', nameOf(implement, '')) === null) return undefined;
+  return setupFrom(sampleYard, {}, null, implement)['parts'];
+}
+
+/** Names of the machines in a document that are records of the sample yard. */
+export function sampleNames(document: SetupDocument): string[] {
+  return (['tractor', 'coupler', 'implement'] as const)
+    .map((machine) => ({ machine, name: nameOf(recordAt(document, machine), '') }))
+    .filter(({ machine, name }) => name !== '' && recordNamed(machine, name) !== null)
+    .map(({ name }) => name);
+}
