@@ -55,7 +55,12 @@ module.exports = {
       from: { path: core, pathNot: `${core}(records|contract)/` },
       to: { path: 'node_modules/zod/' },
     },
-    { name: 'compressor-in-exchange-only', severity: 'error', from: { path: core, pathNot: `${core}exchange/` }, to: { path: 'node_modules/fflate/' } },
+    {
+      name: 'compressor-in-exchange-only',
+      severity: 'error',
+      from: { path: core, pathNot: `${core}exchange/` },
+      to: { path: 'node_modules/fflate/' },
+    },
     { name: 'core-no-shell', severity: 'error', from: { path: core }, to: { path: '^packages/(cli|web)/' } },
     { name: 'cli-not-web', severity: 'error', from: { path: '^packages/cli/' }, to: { path: '^packages/web/' } },
     { name: 'web-not-cli', severity: 'error', from: { path: '^packages/web/' }, to: { path: '^packages/cli/' } },
@@ -80,6 +85,10 @@ module.exports = {
     tsPreCompilationDeps: true,
     doNotFollow: { path: 'node_modules' },
     exclude: { path: '(/dist/|\\.d\\.ts$)' },
-    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'default'], extensions: ['.ts', '.tsx', '.js', '.mjs', '.json'] },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'default'],
+      extensions: ['.ts', '.tsx', '.js', '.mjs', '.json'],
+    },
   },
 };

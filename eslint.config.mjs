@@ -21,14 +21,24 @@ export default ts.config(
       eqeqeq: ['error', 'always', { null: 'ignore' }],
     },
   },
-  { files: ['**/*.mjs'], languageOptions: { globals: { process: 'readonly', console: 'readonly', URL: 'readonly', setTimeout: 'readonly' } } },
+  {
+    files: ['**/*.mjs'],
+    languageOptions: { globals: { process: 'readonly', console: 'readonly', URL: 'readonly', setTimeout: 'readonly' } },
+  },
   {
     files: ['packages/core/src/**/*.ts'],
     ignores: ['**/*.test.ts'],
     plugins: { jsdoc },
     settings: { jsdoc: { mode: 'typescript' } },
     rules: {
-      'jsdoc/require-jsdoc': ['error', { publicOnly: true, require: { FunctionDeclaration: true }, contexts: ['TSInterfaceDeclaration', 'TSTypeAliasDeclaration'] }],
+      'jsdoc/require-jsdoc': [
+        'error',
+        {
+          publicOnly: true,
+          require: { FunctionDeclaration: true },
+          contexts: ['TSInterfaceDeclaration', 'TSTypeAliasDeclaration'],
+        },
+      ],
       'jsdoc/require-description': 'error',
       'jsdoc/check-param-names': ['error', { checkDestructured: false }],
       'jsdoc/require-param-description': 'error',
@@ -36,12 +46,18 @@ export default ts.config(
       'jsdoc/check-tag-names': ['error', { definedTags: ['remarks', 'source'] }],
       'jsdoc/match-description': [
         'error',
-        { mainDescription: false, tags: { param: '[\\s\\S]*\\[[^\\]]+\\][\\s\\S]*', returns: '[\\s\\S]*\\[[^\\]]+\\][\\s\\S]*' } },
+        {
+          mainDescription: false,
+          tags: { param: '[\\s\\S]*\\[[^\\]]+\\][\\s\\S]*', returns: '[\\s\\S]*\\[[^\\]]+\\][\\s\\S]*' },
+        },
       ],
       'no-restricted-properties': ['error', ...notInCore],
       'no-restricted-syntax': [
         'error',
-        { selector: "ImportDeclaration[source.value='zod']", message: "Import zod/mini as a namespace: the whole of zod is four times the size." },
+        {
+          selector: "ImportDeclaration[source.value='zod']",
+          message: 'Import zod/mini as a namespace: the whole of zod is four times the size.',
+        },
       ],
       'max-lines': ['error', { max: 300, skipBlankLines: true, skipComments: true }],
       'max-lines-per-function': ['error', { max: 60, skipBlankLines: true, skipComments: true }],

@@ -22,20 +22,31 @@ function brokenLinks(): string[] {
 }
 
 function markdownFiles(): string[] {
-  const found = spawnSync('git', ['ls-files', '--cached', '--others', '--exclude-standard', '*.md'], { encoding: 'utf8' });
+  const found = spawnSync('git', ['ls-files', '--cached', '--others', '--exclude-standard', '*.md'], {
+    encoding: 'utf8',
+  });
   return found.stdout.split('\n').filter((file) => file !== '');
 }
 
 /** Every function that a front door of core exports says what its parameters and its result are, with units. */
 function thinDocs(): string[] {
-  const doors = Object.values((JSON.parse(readFileSync('packages/core/package.json', 'utf8')) as { exports: Record<string, string> }).exports);
+  const doors = Object.values(
+    (JSON.parse(readFileSync('packages/core/package.json', 'utf8')) as { exports: Record<string, string> }).exports,
+  );
   const files = doors.map((door) => join('packages/core', door));
-  const program = ts.createProgram(files, { allowImportingTsExtensions: true, noEmit: true, moduleResolution: ts.ModuleResolutionKind.Bundler, module: ts.ModuleKind.ESNext });
+  const program = ts.createProgram(files, {
+    allowImportingTsExtensions: true,
+    noEmit: true,
+    moduleResolution: ts.ModuleResolutionKind.Bundler,
+    module: ts.ModuleKind.ESNext,
+  });
   const checker = program.getTypeChecker();
   return files.flatMap((file) => {
     const source = program.getSourceFile(file);
     const symbol = source && checker.getSymbolAtLocation(source);
-    return symbol === undefined ? [`${file}: exports nothing`] : checker.getExportsOfModule(symbol).flatMap((one) => thinDoc(one, checker));
+    return symbol === undefined
+      ? [`${file}: exports nothing`]
+      : checker.getExportsOfModule(symbol).flatMap((one) => thinDoc(one, checker));
   });
 }
 
@@ -45,14 +56,21 @@ function thinDoc(exported: ts.Symbol, checker: ts.TypeChecker): string[] {
   if (declaration === undefined) return [];
   const tags = ts.getJSDocTags(declaration);
   const says = (name: string, about?: string): boolean =>
-    tags.some((tag) => tag.tagName.text === name && /\[[^\]]+\]/.test(commentOf(tag)) && (about === undefined || (ts.isJSDocParameterTag(tag) && tag.name.getText() === about)));
+    tags.some(
+      (tag) =>
+        tag.tagName.text === name &&
+        /\[[^\]]+\]/.test(commentOf(tag)) &&
+        (about === undefined || (ts.isJSDocParameterTag(tag) && tag.name.getText() === about)),
+    );
   const missing = declaration.parameters
     .map((parameter) => parameter.name)
     .filter(ts.isIdentifier)
     .filter((name) => !says('param', name.text))
     .map((name) => `@param ${name.text}`);
   const wanted = [...missing, ...(says('returns') ? [] : ['@returns'])];
-  return wanted.length === 0 ? [] : [`${declaration.getSourceFile().fileName}: ${symbol.name} lacks ${wanted.join(', ')} with a unit in brackets`];
+  return wanted.length === 0
+    ? []
+    : [`${declaration.getSourceFile().fileName}: ${symbol.name} lacks ${wanted.join(', ')} with a unit in brackets`];
 }
 
 function commentOf(tag: ts.JSDocTag): string {

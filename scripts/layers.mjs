@@ -7,11 +7,27 @@ import config from '../.dependency-cruiser.cjs';
 const leastModules = 120;
 const breaches = [
   ['packages/core/src/units/plantedBreach.ts', "export { fieldRules } from '../records/index.ts';", 'core-layer-units'],
-  ['packages/core/src/engine/geometry/plantedBreach.ts', "export { decide } from '../proof/index.ts';", 'engine-layer-geometry'],
-  ['packages/core/src/engine/hookup/plantedBreach.ts', "export { assess } from '../assess/index.ts';", 'engine-layer-hookup'],
-  ['packages/core/src/engine/assess/plantedBreach.ts', "export { titleOf } from '../../words/index.ts';", 'core-layer-engine'],
+  [
+    'packages/core/src/engine/geometry/plantedBreach.ts',
+    "export { decide } from '../proof/index.ts';",
+    'engine-layer-geometry',
+  ],
+  [
+    'packages/core/src/engine/hookup/plantedBreach.ts',
+    "export { assess } from '../assess/index.ts';",
+    'engine-layer-hookup',
+  ],
+  [
+    'packages/core/src/engine/assess/plantedBreach.ts',
+    "export { titleOf } from '../../words/index.ts';",
+    'core-layer-engine',
+  ],
   ['packages/core/src/words/plantedBreach.ts', "export { withEdits } from '../records/edit.ts';", 'folder-door'],
-  ['packages/core/src/drawings/plantedBreach.ts', "export * as z from 'zod/mini';", 'schema-library-at-the-border-only'],
+  [
+    'packages/core/src/drawings/plantedBreach.ts',
+    "export * as z from 'zod/mini';",
+    'schema-library-at-the-border-only',
+  ],
   ['packages/core/src/tables/plantedBreach.ts', "export { join } from 'node:path';", 'core-is-pure'],
   ['packages/cli/src/plantedBreach.ts', "export { withEdits } from '../../core/src/records/edit.ts';", 'front-door'],
 ];
@@ -28,7 +44,8 @@ async function violations() {
 async function checkLayers() {
   const { totalCruised, violations: found } = await violations();
   for (const { rule, from, to } of found) console.error(`${rule.name}: ${from} → ${to}`);
-  if (totalCruised < leastModules) console.error(`Only ${totalCruised} modules were read, expected at least ${leastModules}.`);
+  if (totalCruised < leastModules)
+    console.error(`Only ${totalCruised} modules were read, expected at least ${leastModules}.`);
   console.log(`${totalCruised} modules, ${found.length} breaches`);
   return found.length === 0 && totalCruised >= leastModules;
 }

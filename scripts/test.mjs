@@ -14,10 +14,13 @@ function run(title, command, { report, env = {} } = {}) {
   console.log(`\n== ${title}`);
   const started = Date.now();
   const { status } = spawnSync(command, { shell: true, stdio: 'inherit', env: { ...process.env, ...env } });
-  const counted = report === undefined ? { passed: status === 0 ? 1 : 0, failed: status === 0 ? 0 : 1 } : counts(report, status);
+  const counted =
+    report === undefined ? { passed: status === 0 ? 1 : 0, failed: status === 0 ? 0 : 1 } : counts(report, status);
   totals.passed += counted.passed;
   totals.failed += counted.failed;
-  console.log(`-- ${title}: ${counted.passed} passed, ${counted.failed} failed, ${((Date.now() - started) / 1000).toFixed(1)} s`);
+  console.log(
+    `-- ${title}: ${counted.passed} passed, ${counted.failed} failed, ${((Date.now() - started) / 1000).toFixed(1)} s`,
+  );
 }
 
 /** Counts of a vitest or Playwright JSON report; a runner that died without one counts as a failure. */
@@ -31,7 +34,10 @@ function counts(report, status) {
   }
   const { passed, failed } =
     result.stats === undefined
-      ? { passed: result.numPassedTests, failed: result.numFailedTests + (result.numFailedTestSuites > 0 && result.numFailedTests === 0 ? 1 : 0) }
+      ? {
+          passed: result.numPassedTests,
+          failed: result.numFailedTests + (result.numFailedTestSuites > 0 && result.numFailedTests === 0 ? 1 : 0),
+        }
       : { passed: result.stats.expected, failed: result.stats.unexpected + result.stats.flaky };
   const silent = status !== 0 && failed === 0 ? 1 : 0;
   return { passed, failed: failed + silent + (passed === 0 ? 1 : 0) };
@@ -39,12 +45,17 @@ function counts(report, status) {
 
 function vitest(name, root, more = '') {
   const report = join(folder, `${name}.json`);
-  run(`tests of ${name}`, `npx vitest run --root ${root} --reporter=dot --reporter=json --outputFile=${report} ${more}`, { report });
+  run(
+    `tests of ${name}`,
+    `npx vitest run --root ${root} --reporter=dot --reporter=json --outputFile=${report} ${more}`,
+    { report },
+  );
 }
 
 run('format', 'npx prettier --check .');
 run('lint', 'npx eslint .');
-for (const project of ['core', 'cli', 'web']) run(`types of ${project}`, `npx tsc -p packages/${project}/tsconfig.json`);
+for (const project of ['core', 'cli', 'web'])
+  run(`types of ${project}`, `npx tsc -p packages/${project}/tsconfig.json`);
 run('types of core tests', 'npx tsc -p packages/core/tsconfig.test.json');
 run('types of web tests', 'npx tsc -p packages/web/tsconfig.tools.json');
 run('types of scripts and benches', 'npx tsc -p tsconfig.json');
@@ -59,10 +70,14 @@ vitest('cli', 'packages/cli');
 if (!quick) {
   run('build of the pages', 'npm run build --workspace @hitchwright/web');
   const report = join(folder, 'web.json');
-  run('tests of the pages in a browser', 'npx playwright test -c packages/web/playwright.config.ts --reporter=list,json', {
-    report,
-    env: { PLAYWRIGHT_JSON_OUTPUT_NAME: report },
-  });
+  run(
+    'tests of the pages in a browser',
+    'npx playwright test -c packages/web/playwright.config.ts --reporter=list,json',
+    {
+      report,
+      env: { PLAYWRIGHT_JSON_OUTPUT_NAME: report },
+    },
+  );
 }
 rmSync(folder, { recursive: true, force: true });
 console.log(`\n${totals.passed} passed, ${totals.failed} failed`);

@@ -12,7 +12,9 @@ interface Row {
 }
 
 function rows(): Row[] {
-  const listed = execFileSync('npx', ['vitest', 'list', '--root', 'packages/core', 'test/published', '--json'], { encoding: 'utf8' });
+  const listed = execFileSync('npx', ['vitest', 'list', '--root', 'packages/core', 'test/published', '--json'], {
+    encoding: 'utf8',
+  });
   const names = (JSON.parse(listed.slice(listed.indexOf('['))) as { name: string }[]).map(({ name }) => name);
   return names.flatMap((name) => {
     const found = /\[(computes|reads)\] (.+?) · (.+?) · (.+)$/.exec(name);

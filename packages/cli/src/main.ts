@@ -15,7 +15,8 @@ async function run(words: readonly string[]): Promise<number> {
     return name === undefined ? exitCodes.badInput : 0;
   }
   const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
-  if (command === undefined) throw new UsageError(`There is no command “${name.slice(0, 40)}”. Try: ${Object.keys(commands).join(', ')}.`);
+  if (command === undefined)
+    throw new UsageError(`There is no command “${name.slice(0, 40)}”. Try: ${Object.keys(commands).join(', ')}.`);
   return command(rest);
 }
 

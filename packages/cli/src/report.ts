@@ -2,7 +2,19 @@ import type { Answer } from '@hitchwright/core/assess';
 import type { Finding } from '@hitchwright/core/hookup';
 import type { Setup } from '@hitchwright/core/records';
 import type { UnitSystem } from '@hitchwright/core/units';
-import { alternativeText, askOf, becauseOf, cautionWords, cureText, hookUpWords, labelOf, sentenceOf, titleOf, topicLine, topicWords } from '@hitchwright/core/words';
+import {
+  alternativeText,
+  askOf,
+  becauseOf,
+  cautionWords,
+  cureText,
+  hookUpWords,
+  labelOf,
+  sentenceOf,
+  titleOf,
+  topicLine,
+  topicWords,
+} from '@hitchwright/core/words';
 
 const lineLength = 78;
 
@@ -20,14 +32,32 @@ export function report(answer: Answer, setup: Setup, system: UnitSystem): string
   const because = becauseOf(answer, setup, system);
   const blocks = [
     question(setup),
-    [`HOOK-UP ONLY: ${hookUpWords[answer.outcomes.hooksUp].toUpperCase()}`, ...(because === null ? [] : wrapped(because, 2))].join('\n'),
+    [
+      `HOOK-UP ONLY: ${hookUpWords[answer.outcomes.hooksUp].toUpperCase()}`,
+      ...(because === null ? [] : wrapped(because, 2)),
+    ].join('\n'),
     topics(answer),
     findingLines(answer, setup, system),
-    list('To measure', answer.findings.map((finding) => askOf(finding, system))),
-    list('Parts and adjustments that cure it (each tried and checked again)', answer.cures.map((cure) => `${cureText(cure)}${cure.inSmallestSet ? ' (in the smallest set)' : ''}`)),
-    list('Other ways', answer.alternatives.map((alternative) => alternativeText(alternative, system))),
-    list('Taken for granted', answer.assumed.filter(({ basis }) => basis !== null).map(({ path, basis }) => `${labelOf(path)}: ${basis}`)),
-    list('Mind', answer.cautions.map((id) => cautionWords[id])),
+    list(
+      'To measure',
+      answer.findings.map((finding) => askOf(finding, system)),
+    ),
+    list(
+      'Parts and adjustments that cure it (each tried and checked again)',
+      answer.cures.map((cure) => `${cureText(cure)}${cure.inSmallestSet ? ' (in the smallest set)' : ''}`),
+    ),
+    list(
+      'Other ways',
+      answer.alternatives.map((alternative) => alternativeText(alternative, system)),
+    ),
+    list(
+      'Taken for granted',
+      answer.assumed.filter(({ basis }) => basis !== null).map(({ path, basis }) => `${labelOf(path)}: ${basis}`),
+    ),
+    list(
+      'Mind',
+      answer.cautions.map((id) => cautionWords[id]),
+    ),
   ];
   return `${blocks.filter((block) => block !== '').join('\n\n')}\n`;
 }
@@ -53,7 +83,9 @@ function findingLines(answer: Answer, setup: Setup, system: UnitSystem): string 
 }
 
 function list(heading: string, entries: readonly (string | null)[]): string {
-  const lines = entries.filter((entry) => entry !== null).flatMap((entry) => wrapped(visible(entry), 4).map((line, i) => (i === 0 ? `  - ${line.trimStart()}` : line)));
+  const lines = entries
+    .filter((entry) => entry !== null)
+    .flatMap((entry) => wrapped(visible(entry), 4).map((line, i) => (i === 0 ? `  - ${line.trimStart()}` : line)));
   return lines.length === 0 ? '' : [heading, ...lines].join('\n');
 }
 

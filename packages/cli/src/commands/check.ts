@@ -3,7 +3,14 @@ import { parseArgs } from 'node:util';
 import { assess, type Answer } from '@hitchwright/core/assess';
 import { answerJson, inputErrorsJson } from '@hitchwright/core/contract';
 import { rearView, sceneToSvg } from '@hitchwright/core/drawings';
-import { errorLine, largestSetup, readSetupText, type InputError, type Setup, type SetupDocument } from '@hitchwright/core/records';
+import {
+  errorLine,
+  largestSetup,
+  readSetupText,
+  type InputError,
+  type Setup,
+  type SetupDocument,
+} from '@hitchwright/core/records';
 import type { UnitSystem } from '@hitchwright/core/units';
 import { exitCodes, UsageError } from '../exit.ts';
 import { report } from '../report.ts';
@@ -33,7 +40,8 @@ export function checkCommand(words: readonly string[]): number {
 function readOptions(words: readonly string[]): CheckOptions {
   const { values, positionals } = parse(words);
   const [file, ...more] = positionals;
-  if (file === undefined || more.length > 0) throw new UsageError('Name one setup file: hitchwright check FILE. See hitchwright --help.');
+  if (file === undefined || more.length > 0)
+    throw new UsageError('Name one setup file: hitchwright check FILE. See hitchwright --help.');
   const { units } = values;
   if (units !== undefined && units !== 'us' && units !== 'metric') throw new UsageError('--units takes us or metric.');
   return { file, json: values.json === true, units: units ?? null, svg: values.svg ?? null };
@@ -64,12 +72,16 @@ function readText(file: string): string {
 function refuse(errors: readonly InputError[], asJson: boolean): number {
   if (asJson) process.stdout.write(`${JSON.stringify(inputErrorsJson(errors), null, 2)}\n`);
   const lines = errors.map((error) => `  ${errorLine(error)}\n`).join('');
-  process.stderr.write(`The setup can’t be read: ${errors.length} ${errors.length === 1 ? 'error' : 'errors'}.\n${lines}`);
+  process.stderr.write(
+    `The setup can’t be read: ${errors.length} ${errors.length === 1 ? 'error' : 'errors'}.\n${lines}`,
+  );
   return exitCodes.badInput;
 }
 
 function print(answer: Answer, setup: Setup, system: UnitSystem, options: CheckOptions): void {
   if (options.svg !== null) writeFileSync(options.svg, sceneToSvg(rearView(setup, answer, { system })));
-  const text = options.json ? `${JSON.stringify(answerJson(answer, setup, system), null, 2)}\n` : report(answer, setup, system);
+  const text = options.json
+    ? `${JSON.stringify(answerJson(answer, setup, system), null, 2)}\n`
+    : report(answer, setup, system);
   process.stdout.write(text);
 }

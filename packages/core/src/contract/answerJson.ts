@@ -2,9 +2,25 @@ import type { Alternative, Answer, Cure } from '../engine/assess/index.ts';
 import type { Finding } from '../engine/hookup/index.ts';
 import type { InputError, Setup } from '../records/index.ts';
 import type { UnitSystem } from '../units/index.ts';
-import { alternativeText, askOf, becauseOf, cautionWords, cureText, hookUpWords, sentenceOf, titleOf } from '../words/index.ts';
+import {
+  alternativeText,
+  askOf,
+  becauseOf,
+  cautionWords,
+  cureText,
+  hookUpWords,
+  sentenceOf,
+  titleOf,
+} from '../words/index.ts';
 
-/** The answer as it leaves the house: numbers in canonical units, sentences in the person's. */
+/**
+ * The answer as it leaves the house: numbers in canonical units, sentences in the person's.
+ *
+ * @param answer the answer [record]
+ * @param setup a setup that was read [record]
+ * @param system unit system to write in [us | metric]
+ * @returns a plain object [JSON]
+ */
 export function answerJson(answer: Answer, setup: Setup, system: UnitSystem) {
   return {
     hitchwright: 1,
@@ -25,7 +41,12 @@ export function answerJson(answer: Answer, setup: Setup, system: UnitSystem) {
 }
 
 function findingJson(finding: Finding, setup: Setup, system: UnitSystem) {
-  return { ...finding, title: titleOf(finding), why: sentenceOf(finding, setup, system), measure: askOf(finding, system) };
+  return {
+    ...finding,
+    title: titleOf(finding),
+    why: sentenceOf(finding, setup, system),
+    measure: askOf(finding, system),
+  };
 }
 
 function cureJson(cure: Cure) {
@@ -42,7 +63,12 @@ function alternativeJson(alternative: Alternative, system: UnitSystem) {
   };
 }
 
-/** Input errors as they leave the house. */
+/**
+ * Input errors as they leave the house.
+ *
+ * @param errors input errors [list]
+ * @returns a plain object [JSON]
+ */
 export function inputErrorsJson(errors: readonly InputError[]) {
   return { hitchwright: 1, errors };
 }

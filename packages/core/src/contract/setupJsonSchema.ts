@@ -28,10 +28,17 @@ function leafSchema(rule: FieldRule): Record<string, unknown> {
 
 const plain = { type: ['number', 'string'] };
 const limit = { anyOf: [plain, { type: 'object' }] };
-const origin = Object.fromEntries(['from', 'method', 'tool', 'who', 'when', 'source', 'note'].map((key) => [key, { type: 'string' }]));
+const origin = Object.fromEntries(
+  ['from', 'method', 'tool', 'who', 'when', 'source', 'note'].map((key) => [key, { type: 'string' }]),
+);
 
 function form(required: string, properties: Record<string, unknown>) {
-  return { type: 'object', required: [required], properties: { ...properties, ...origin }, additionalProperties: false };
+  return {
+    type: 'object',
+    required: [required],
+    properties: { ...properties, ...origin },
+    additionalProperties: false,
+  };
 }
 
 const valueForms = {
@@ -40,7 +47,10 @@ const valueForms = {
       plain,
       { type: 'null' },
       form('value', { value: plain, plusMinus: plain }),
-      form('between', { between: { type: 'array', items: plain, minItems: 2, maxItems: 2 }, default: { type: 'string' } }),
+      form('between', {
+        between: { type: 'array', items: plain, minItems: 2, maxItems: 2 },
+        default: { type: 'string' },
+      }),
       form('adjustable', {
         adjustable: {
           type: 'object',

@@ -32,7 +32,8 @@ export function linkOf(document: SetupDocument): string {
  */
 export function readLink(fragment: string): LinkReading {
   const text = fragment.replace(/^#/, '');
-  if (text.length > largestFragment) return refused('too-large', `at most ${largestFragment} characters`, `${text.length} characters`);
+  if (text.length > largestFragment)
+    return refused('too-large', `at most ${largestFragment} characters`, `${text.length} characters`);
   if (!text.startsWith('1.')) return refused('version', 'a link of version 1', excerpt(text));
   const bytes = fromBase64Url(text.slice(2));
   const json = bytes === null ? null : opened(bytes);

@@ -21,14 +21,44 @@ export function contradictions(setup: Setup): InputError[] {
 
 function pinContradictions(pins: PinSet, path: string): InputError[] {
   return [
-    ...smaller(pins.shoulderToHole, pins.standOut, `${path}.shoulderToHole`, 'the stand-out of the pin', 'The hole lies between the step and the tip.'),
-    ...smaller(pins.clevisGap, pins.clevisOuterWidth, `${path}.clevisGap`, 'the outside width of the clevis', 'Are inside and outside width in each other’s place?'),
-    ...smaller(pins.lowerBushingInside, pins.lowerBushingOutside, `${path}.lowerBushingInside`, 'the bushing’s outside diameter', 'Are bore and outside diameter in each other’s place?'),
-    ...smaller(pins.upperBushingInside, pins.upperBushingOutside, `${path}.upperBushingInside`, 'the bushing’s outside diameter', 'Are bore and outside diameter in each other’s place?'),
+    ...smaller(
+      pins.shoulderToHole,
+      pins.standOut,
+      `${path}.shoulderToHole`,
+      'the stand-out of the pin',
+      'The hole lies between the step and the tip.',
+    ),
+    ...smaller(
+      pins.clevisGap,
+      pins.clevisOuterWidth,
+      `${path}.clevisGap`,
+      'the outside width of the clevis',
+      'Are inside and outside width in each other’s place?',
+    ),
+    ...smaller(
+      pins.lowerBushingInside,
+      pins.lowerBushingOutside,
+      `${path}.lowerBushingInside`,
+      'the bushing’s outside diameter',
+      'Are bore and outside diameter in each other’s place?',
+    ),
+    ...smaller(
+      pins.upperBushingInside,
+      pins.upperBushingOutside,
+      `${path}.upperBushingInside`,
+      'the bushing’s outside diameter',
+      'Are bore and outside diameter in each other’s place?',
+    ),
   ];
 }
 
-function smaller(less: Value | undefined, more: Value | undefined, path: string, what: string, hint: string): InputError[] {
+function smaller(
+  less: Value | undefined,
+  more: Value | undefined,
+  path: string,
+  what: string,
+  hint: string,
+): InputError[] {
   const a = range(less);
   const b = range(more);
   if (a === null || b === null || a.low < b.high) return [];
@@ -42,7 +72,15 @@ function pairedStops(record: object, path: string, first: string, second: string
   const b = values[second];
   if (b?.kind !== 'stops' || (a?.kind === 'stops' && a.at.length === b.at.length)) return [];
   const expected = `as many entries as ${path}.${first} has holes`;
-  return [{ code: 'contradiction', path: `${path}.${second}`, expected, got: `${b.at.length}`, hint: 'List one figure for each hole, in the same order.' }];
+  return [
+    {
+      code: 'contradiction',
+      path: `${path}.${second}`,
+      expected,
+      got: `${b.at.length}`,
+      hint: 'List one figure for each hole, in the same order.',
+    },
+  ];
 }
 
 const adjustableFields = new Set([
@@ -62,7 +100,15 @@ function settableFields({ tractor }: Setup): InputError[] {
     const kind = tractor[key]?.kind;
     if (kind === undefined || kind === 'adjustable' || kind === 'unknown') return [];
     const hint = 'Write {"adjustable": {"between": [shortest, longest]}}; leave it out when it is not known.';
-    return [{ code: 'contradiction', path: `tractor.${key}`, expected: 'the range it can be set to', got: 'one figure', hint } as const];
+    return [
+      {
+        code: 'contradiction',
+        path: `tractor.${key}`,
+        expected: 'the range it can be set to',
+        got: 'one figure',
+        hint,
+      } as const,
+    ];
   });
 }
 
@@ -73,7 +119,15 @@ function fixedFields(setup: Setup): InputError[] {
       const kind = (value as Value | undefined)?.kind;
       if ((kind !== 'adjustable' && kind !== 'stops') || adjustableFields.has(`${machine}.${key}`)) return [];
       const expected = 'a figure or a range it lies in';
-      return [{ code: 'contradiction', path: `${machine}.${key}`, expected, got: 'an adjustable range', hint: 'Nobody can set this one; write {"between": [a, b]} where it is not known exactly.' } as const];
+      return [
+        {
+          code: 'contradiction',
+          path: `${machine}.${key}`,
+          expected,
+          got: 'an adjustable range',
+          hint: 'Nobody can set this one; write {"between": [a, b]} where it is not known exactly.',
+        } as const,
+      ];
     }),
   );
 }
@@ -90,12 +144,21 @@ function swappedMast(implement: Implement): InputError[] {
   const rightWay = inside(span, 'implement.shoulderSpan') || inside(mast, 'implement.mastHeight');
   const otherWay = inside(span, 'implement.mastHeight') && inside(mast, 'implement.shoulderSpan');
   if (rightWay || !otherWay) return [];
-  return [{ code: 'swapped', path: 'implement.shoulderSpan', expected: 'a shoulder span', got: `${span.low} mm, a mast height`, hint: 'Shoulder span and mast height look swapped.' }];
+  return [
+    {
+      code: 'swapped',
+      path: 'implement.shoulderSpan',
+      expected: 'a shoulder span',
+      got: `${span.low} mm, a mast height`,
+      hint: 'Shoulder span and mast height look swapped.',
+    },
+  ];
 }
 
 function range(value: Value | undefined): Bound | null {
   if (value === undefined || value.kind === 'unknown') return null;
   if (value.kind === 'adjustable') return { low: value.lowest.low, high: value.highest.high };
-  if (value.kind === 'stops') return { low: Math.min(...value.at.map((stop) => stop.low)), high: Math.max(...value.at.map((stop) => stop.high)) };
+  if (value.kind === 'stops')
+    return { low: Math.min(...value.at.map((stop) => stop.low)), high: Math.max(...value.at.map((stop) => stop.high)) };
   return value.bound;
 }

@@ -2,7 +2,17 @@ export { couplerFields, fieldRules, implementFields, pinFields, tractorFields } 
 export { atPath, withEdits, type Edit } from './edit.ts';
 export { errorLine, excerpt, type InputError, type InputErrorCode } from './inputError.ts';
 export { largestSetup, readSetup, readSetupText, type SetupReading } from './readSetup.ts';
-export type { Coupler, Implement, OutlineRecord, Part, PinRow, PinSet, Setup, SetupDocument, Tractor } from './setup.ts';
+export type {
+  Coupler,
+  Implement,
+  OutlineRecord,
+  Part,
+  PinRow,
+  PinSet,
+  Setup,
+  SetupDocument,
+  Tractor,
+} from './setup.ts';
 export {
   alterations,
   leafRules,

@@ -27,7 +27,12 @@ export type InputErrorCode =
   | 'swapped'
   | 'version';
 
-/** A short, safe excerpt of anything that was given (≤ 60 characters). */
+/**
+ * A short, safe excerpt of anything that was given (≤ 60 characters).
+ *
+ * @param given anything [any]
+ * @returns at most 60 characters [text]
+ */
 export function excerpt(given: unknown): string {
   if (given === undefined) return 'nothing';
   if (given === null || typeof given === 'number' || typeof given === 'boolean') return String(given);
@@ -37,7 +42,12 @@ export function excerpt(given: unknown): string {
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 }
 
-/** `implement.mastHeight: expected 200–1200 mm, got 19. Was it typed in inches?` */
+/**
+ * `implement.mastHeight: expected 200–1200 mm, got 19. Was it typed in inches?`
+ *
+ * @param error one input error [record]
+ * @returns one line [text]
+ */
 export function errorLine(error: InputError): string {
   const place = error.path === '' ? '' : `${error.path}: `;
   return `${place}expected ${error.expected}, got ${error.got}. ${error.hint}`.trim();

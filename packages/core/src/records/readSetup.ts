@@ -6,8 +6,7 @@ import { setupSchema } from './setupSchema.ts';
 
 /** A setup that was read, or everything that is wrong with it. */
 export type SetupReading =
-  | { readonly ok: true; readonly setup: Setup }
-  | { readonly ok: false; readonly errors: readonly InputError[] };
+  { readonly ok: true; readonly setup: Setup } | { readonly ok: false; readonly errors: readonly InputError[] };
 
 /** The largest setup text that is read [characters]. */
 export const largestSetup = 1_000_000;
@@ -21,13 +20,25 @@ export const largestSetup = 1_000_000;
  */
 export function readSetupText(text: string): SetupReading {
   if (text.length > largestSetup) {
-    return refused('too-large', '', `at most ${largestSetup} characters`, `${text.length} characters`, 'Is this the right file?');
+    return refused(
+      'too-large',
+      '',
+      `at most ${largestSetup} characters`,
+      `${text.length} characters`,
+      'Is this the right file?',
+    );
   }
   try {
     return readSetup(JSON.parse(text));
   } catch (problem) {
     if (!(problem instanceof SyntaxError)) throw problem;
-    return refused('not-json', '', 'a setup in JSON', excerpt(text), 'Check commas, quotes and brackets near the place named: ' + excerpt(problem.message));
+    return refused(
+      'not-json',
+      '',
+      'a setup in JSON',
+      excerpt(text),
+      'Check commas, quotes and brackets near the place named: ' + excerpt(problem.message),
+    );
   }
 }
 
@@ -40,7 +51,8 @@ export function readSetupText(text: string): SetupReading {
 export function readSetup(document: unknown): SetupReading {
   const units = (document as { units?: unknown } | null)?.units === 'metric' ? 'metric' : 'us';
   const reading = setupSchema(units).safeParse(document);
-  if (!reading.success) return { ok: false, errors: reading.error.issues.flatMap((issue) => toErrors(issue as Issue, document)) };
+  if (!reading.success)
+    return { ok: false, errors: reading.error.issues.flatMap((issue) => toErrors(issue as Issue, document)) };
   const setup = reading.data as unknown as Setup;
   const errors = contradictions(setup);
   return errors.length === 0 ? { ok: true, setup } : { ok: false, errors };
@@ -80,10 +92,13 @@ function toErrors(issue: Issue, document: unknown): InputError[] {
 
 function expectation(issue: Issue): string {
   if (issue.values !== undefined) return `one of ${issue.values.map(String).join(', ')}`;
-  if (issue.code === 'invalid_union') return `one of ${(issue.options ?? ['the kinds in the schema']).map(String).join(', ')}`;
+  if (issue.code === 'invalid_union')
+    return `one of ${(issue.options ?? ['the kinds in the schema']).map(String).join(', ')}`;
   if (issue.maximum !== undefined) return `at most ${issue.maximum}${issue.origin === 'string' ? ' characters' : ''}`;
   if (issue.minimum !== undefined) return `at least ${issue.minimum}`;
-  return issue.expected === undefined ? 'another kind of entry' : `a ${issue.expected}`.replace('a object', 'an object').replace('a array', 'a list');
+  return issue.expected === undefined
+    ? 'another kind of entry'
+    : `a ${issue.expected}`.replace('a object', 'an object').replace('a array', 'a list');
 }
 
 const knownKeys = [pinFields, implementFields, tractorFields, couplerFields].flatMap((rules) => Object.keys(rules));
@@ -100,12 +115,19 @@ function isNear(known: string, key: string): boolean {
   if (key.length < 4) return false;
   if (known.includes(key) || key.includes(known)) return true;
   const start = [...known].findIndex((letter, i) => letter !== key[i]);
-  const rests = [known.slice(start + 1) === key.slice(start + 1), known.slice(start + 1) === key.slice(start), known.slice(start) === key.slice(start + 1)];
+  const rests = [
+    known.slice(start + 1) === key.slice(start + 1),
+    known.slice(start + 1) === key.slice(start),
+    known.slice(start) === key.slice(start + 1),
+  ];
   return rests.includes(true);
 }
 
 function lookUp(document: unknown, path: readonly (string | number)[]): unknown {
-  return path.reduce<unknown>((node, key) => (node as Record<string | number, unknown> | null | undefined)?.[key], document);
+  return path.reduce<unknown>(
+    (node, key) => (node as Record<string | number, unknown> | null | undefined)?.[key],
+    document,
+  );
 }
 
 function error(code: InputError['code'], path: string, expected: string, got: string, hint: string): InputError {

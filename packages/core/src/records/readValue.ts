@@ -81,7 +81,8 @@ function readAdjustable(raw: unknown, desk: Desk, provenance: Provenance): Value
   const lowest = readLimit(ends[0], desk, `${desk.path}.adjustable.between.0`);
   const highest = readLimit(ends[1], desk, `${desk.path}.adjustable.between.1`);
   if (lowest === null || highest === null) return null;
-  if (lowest.low > highest.low || lowest.high > highest.high) return outOfOrder(desk, `${desk.path}.adjustable.between`);
+  if (lowest.low > highest.low || lowest.high > highest.high)
+    return outOfOrder(desk, `${desk.path}.adjustable.between`);
   return { kind: 'adjustable', lowest, highest, setting, provenance };
 }
 

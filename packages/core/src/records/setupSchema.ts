@@ -39,7 +39,12 @@ export const leafRules = new WeakMap<object, FieldRule>();
 
 const cache = new Map<UnitSystem, ReturnType<typeof build>>();
 
-/** The schema of a setup whose texts without a unit are read in the given system. */
+/**
+ * The schema of a setup whose texts without a unit are read in the given system.
+ *
+ * @param assume system of a text without a unit [us | metric]
+ * @returns the schema, the same object each time [zod schema]
+ */
 export function setupSchema(assume: UnitSystem) {
   const known = cache.get(assume);
   if (known !== undefined) return known;
@@ -61,7 +66,13 @@ function build(assume: UnitSystem) {
 }
 
 function tractorSchema(assume: UnitSystem) {
-  const power: FieldRule = { dimension: 'power', min: 1, max: 500, label: 'power', measure: 'From the plate or the manual.' };
+  const power: FieldRule = {
+    dimension: 'power',
+    min: 1,
+    max: 500,
+    label: 'power',
+    measure: 'From the plate or the manual.',
+  };
   return z.strictObject({
     ...named,
     enginePower: leaf(power, assume),
@@ -112,7 +123,8 @@ function pinShape(assume: UnitSystem) {
 function partSchema(assume: UnitSystem) {
   const size = (rule: FieldRule) => required(rule, assume);
   const base = { name: text, fits: z.optional(z.array(text).check(z.maxLength(60))) };
-  const { lowerBushingInside, lowerBushingOutside, lowerBushingLength, upperBushingInside, upperBushingOutside } = pinFields;
+  const { lowerBushingInside, lowerBushingOutside, lowerBushingLength, upperBushingInside, upperBushingOutside } =
+    pinFields;
   return z.discriminatedUnion('kind', [
     z.strictObject({
       kind: z.literal('lowerBushings'),
@@ -121,7 +133,12 @@ function partSchema(assume: UnitSystem) {
       outside: size(lowerBushingOutside),
       length: size(lowerBushingLength),
     }),
-    z.strictObject({ kind: z.literal('upperBushing'), ...base, inside: size(upperBushingInside), outside: size(upperBushingOutside) }),
+    z.strictObject({
+      kind: z.literal('upperBushing'),
+      ...base,
+      inside: size(upperBushingInside),
+      outside: size(upperBushingOutside),
+    }),
     z.strictObject({
       kind: z.literal('lowerPins'),
       ...base,
@@ -130,7 +147,12 @@ function partSchema(assume: UnitSystem) {
       standOut: size(pinFields.standOut),
       shoulderToHole: size(pinFields.shoulderToHole),
     }),
-    z.strictObject({ kind: z.literal('upperPinPlate'), ...base, mastHeight: size(pinFields.mastHeight), mastSetback: size(pinFields.mastSetback) }),
+    z.strictObject({
+      kind: z.literal('upperPinPlate'),
+      ...base,
+      mastHeight: size(pinFields.mastHeight),
+      mastSetback: size(pinFields.mastSetback),
+    }),
     z.strictObject({ kind: z.literal('clevisSpacers'), ...base, gapAfter: size(pinFields.clevisGap) }),
     z.strictObject({
       kind: z.literal('pinBalls'),
@@ -179,7 +201,12 @@ function required(rule: FieldRule, assume: UnitSystem): z.ZodMiniType<Value> {
     z.transform((raw, ctx): Value => {
       const { value, errors } = readValue(raw, rule, '', assume);
       for (const error of errors) {
-        ctx.issues.push({ code: 'custom', input: raw, message: error.code, params: { error } satisfies { error: InputError } });
+        ctx.issues.push({
+          code: 'custom',
+          input: raw,
+          message: error.code,
+          params: { error } satisfies { error: InputError },
+        });
       }
       return value ?? { kind: 'unknown', provenance: {} };
     }),

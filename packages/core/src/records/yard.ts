@@ -14,7 +14,15 @@ export interface YardDocument {
   readonly parts?: readonly SetupDocument[];
 }
 
-/** The setup document of one tractor, one implement and perhaps a coupler of the yard. */
+/**
+ * The setup document of one tractor, one implement and perhaps a coupler of the yard.
+ *
+ * @param yard the yard [JSON]
+ * @param tractor a tractor of it [JSON]
+ * @param coupler a coupler of it, or null for none [JSON]
+ * @param implement an implement of it [JSON or record]
+ * @returns a setup document [JSON]
+ */
 export function setupFrom(
   yard: YardDocument,
   tractor: SetupDocument,
@@ -33,12 +41,19 @@ export function setupFrom(
   };
 }
 
-/** Every error in a yard's records, each found by reading the record inside a setup. */
+/**
+ * Every error in a yard's records, each found by reading the record inside a setup.
+ *
+ * @param yard the yard [JSON]
+ * @returns every error, by record [list]
+ */
 export function yardErrors(yard: YardDocument): InputError[] {
   const at = (list: string, i: number, setup: SetupDocument, within: string): InputError[] => {
     const reading = readSetup(setup);
     if (reading.ok) return [];
-    return reading.errors.filter(({ path }) => path.startsWith(within)).map((error) => ({ ...error, path: error.path.replace(within, `${list}.${i}`) }));
+    return reading.errors
+      .filter(({ path }) => path.startsWith(within))
+      .map((error) => ({ ...error, path: error.path.replace(within, `${list}.${i}`) }));
   };
   const units = yard.units === undefined ? {} : { units: yard.units };
   const empty = { hitchwright: 1, ...units, tractor: {}, implement: {} };

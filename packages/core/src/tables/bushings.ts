@@ -81,6 +81,9 @@ export const bushings: readonly Bushing[] = [
 /**
  * The ordinary bushings that go over a pin of the given category, smallest outside first.
  *
+ * @param place lower or upper pin [name]
+ * @param pinCategory category of the pin [name]
+ * @returns bushings that go over such a pin [list, mm]
  * @example bushingsFor('lower', '1').map((bushing) => bushing.seatCategory); // ['2', '3']
  * @source owner-forums, common-practice, memory
  */

@@ -8,12 +8,22 @@ const nextSmaller: Partial<Record<Category, Category>> = { '2N': '1', '3N': '2',
 
 const full: Partial<Record<Category, Category>> = { '1N': '1', '2N': '2', '3N': '3', '4N': '4' };
 
-/** True for 1N, 2N, 3N and 4N. */
+/**
+ * True for 1N, 2N, 3N and 4N.
+ *
+ * @param category size class [name]
+ * @returns true for an N category [boolean]
+ */
 export function isNarrow(category: Category): boolean {
   return full[category] !== undefined;
 }
 
-/** The category whose pins, mast and balls a narrow variant keeps; the category itself when it is not narrow. */
+/**
+ * The category whose pins, mast and balls a narrow variant keeps; the category itself when it is not narrow.
+ *
+ * @param category size class [name]
+ * @returns the category without N [name]
+ */
 export function fullCategory(category: Category): Category {
   return full[category] ?? category;
 }
@@ -22,6 +32,8 @@ export function fullCategory(category: Category): Category {
  * Whose lower span a category uses: the next smaller one's for a narrow variant, otherwise its own.
  * Null for 1N, which has no smaller neighbour in the standard.
  *
+ * @param category size class [name]
+ * @returns the category whose lower span it has, null where there is none [name]
  * @source iso-730-2009, clause 3.1.5
  */
 export function spanCategory(category: Category): Category | null {

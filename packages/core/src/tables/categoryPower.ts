@@ -83,6 +83,7 @@ const powerRows: Readonly<Partial<Record<Category, readonly Figure[]>>> = {
  *
  * @param category - size class [name]
  * @param choice - picks an edition or source; all rows when left out [options]
+ * @returns rows [kW]
  * @example categoryPower('2', { source: 'manual-seed-drill' })[0]?.value; // 92, an upper limit
  * @source paes-118-2001, encyclopedia-category-table, manual-seed-drill, din-iso-730-1-shop-summary, manual-plough,
  * exam-banks-hitch, dealer-category-page, shop-category-page-a, shop-category-page-b, engineering-explainer, memory

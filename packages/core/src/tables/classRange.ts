@@ -91,6 +91,8 @@ function onTractor(
  * margin to the highest row plus one, rows rounded to a size name left out. Wide on purpose: a category stamp is a
  * label, not a fit. Worth measuring wherever the answer depends on it.
  *
+ * @param category size class [name]
+ * @param field the dimension [name]
  * @returns null where no row, read or remembered, gives the dimension: then it must be asked [range, mm]
  * @example classRange('1', 'implement.mastHeight'); // low 427.2, high 530
  * @source own widening of the rows in `basis`; common practice, no source

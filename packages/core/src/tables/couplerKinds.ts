@@ -91,6 +91,8 @@ const kinds: Readonly<Record<CouplerKind, CouplerKindFacts>> = {
 /**
  * What a kind of coupler is: frame or not, what it takes hold of, what it fixes, what it moves back.
  *
+ * @param kind coupler kind [name]
+ * @returns the facts of the kind [record]
  * @example couplerKindFacts('hookEnds').fixesMastHeight; // false
  * @source iso-11001-1, iso-11001-2, iso-11001-3, iso-11001-4 for the parts and their editions; the rest own
  */

@@ -55,6 +55,8 @@ const forAny: Readonly<Partial<Record<CouplerField, readonly Figure[]>>> = {
  * hook; offsets are how far the hook-up points move rearward; `socketSpread` is the category's shoulder span, to which
  * the seats' clearance is added. Most rows are from memory or trade practice: measure the coupler at hand instead.
  *
+ * @param category size class [name]
+ * @param field the dimension [name]
  * @returns the category's own rows, then those that hold for any category; empty where nothing is known [rows]
  * @example couplerFigures('2', 'clawBallDiameter')[0]?.value; // 56
  * @source manual-hook-links, owner-blog, common-practice, memory, own

@@ -55,7 +55,13 @@ export interface FigureChoice {
 const trust: readonly FigureStatus[] = ['read', 'readSecondHand', 'derived', 'practice', 'own', 'memory'];
 const confidences: readonly MemoryConfidence[] = ['high', 'medium', 'low'];
 
-/** The rows that match every field of the choice, in table order. */
+/**
+ * The rows that match every field of the choice, in table order.
+ *
+ * @param figures rows [list]
+ * @param choice which edition, source or status [options]
+ * @returns rows that match [list]
+ */
 export function chooseFigures(figures: readonly Figure[], choice: FigureChoice): readonly Figure[] {
   return figures.filter(
     (figure) =>
@@ -65,7 +71,13 @@ export function chooseFigures(figures: readonly Figure[], choice: FigureChoice):
   );
 }
 
-/** The row known best: exact print before rounded print, read before quoted before derived before memory. Null when there is none. */
+/**
+ * The row known best: exact print before rounded print, read before quoted before derived before memory. Null when there is none.
+ *
+ * @param figures rows [list]
+ * @param choice which edition, source or status [options]
+ * @returns the row to lead with, or null [mm, kW or rad]
+ */
 export function bestFigure(figures: readonly Figure[], choice: FigureChoice = {}): Figure | null {
   const ranked = [...chooseFigures(figures, choice)].sort((a, b) => rank(a) - rank(b));
   return ranked[0] ?? null;
@@ -76,12 +88,22 @@ function rank(figure: Figure): number {
   return (figure.rounded ? 100 : 0) + 10 * trust.indexOf(figure.status) + confidence;
 }
 
-/** Lowest value a row allows with its printed tolerance, in the unit of `value`. */
+/**
+ * Lowest value a row allows with its printed tolerance, in the unit of `value`.
+ *
+ * @param figure one row [mm, kW or rad]
+ * @returns its lower end [unit of the row]
+ */
 export function lowestOf(figure: Figure): number {
   return figure.value - (figure.minus ?? 0);
 }
 
-/** Highest value a row allows with its printed tolerance, in the unit of `value`. */
+/**
+ * Highest value a row allows with its printed tolerance, in the unit of `value`.
+ *
+ * @param figure one row [mm, kW or rad]
+ * @returns its upper end [unit of the row]
+ */
 export function highestOf(figure: Figure): number {
   return (figure.high ?? figure.value) + (figure.plus ?? 0);
 }

@@ -20,6 +20,8 @@ const compactRows: Readonly<Record<LinkageField, Figure>> = {
  * Usual linkage sizes of a compact, category 1 tractor. [mm]; `liftRodPointShare` is the lift-rod point's distance from
  * the front pivot over the link's length. No source was read for any of them and none is known for other categories.
  *
+ * @param category size class [name]
+ * @param field the dimension [name]
  * @returns one row for category 1, none otherwise [rows]
  * @example linkageFigures('1', 'lowerLinkLength')[0]?.high; // 800
  * @source memory

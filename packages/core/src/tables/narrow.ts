@@ -8,6 +8,7 @@ import { implementRows } from './implementRows.ts';
  * which is the next smaller category's. A full category gives its own rows. Rows printed for the N variant itself are
  * left out, so the rule can be held against them.
  *
+ * @param category size class [name]
  * @returns empty for 1N, which has no smaller neighbour [rows]
  * @example narrowSpan('3N')[0]?.value; // 825
  * @source iso-730-2009, clause 3.1.5

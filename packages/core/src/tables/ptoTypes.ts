@@ -63,6 +63,8 @@ const types: Readonly<Record<PtoTypeNumber, PtoType>> = {
  * Shaft end, speed and master shield of one PTO type. [mm], [rpm]. Seen from behind, all turn clockwise.
  * One spline count belongs to one type here, but one diameter does not: 35 mm is type 1 or 2.
  *
+ * @param type type number [1–4]
+ * @returns the type [mm, rpm]
  * @example ptoType(1).splines.value; // 6
  * @source manual-pto-shield, encyclopedia-pto, iso-500-1
  */
@@ -83,12 +85,22 @@ const caps: Readonly<Record<540 | 1000, readonly Figure[]>> = {
   ],
 };
 
-/** Speed under load, with its band. [rpm] @source tractor-code-of-practice */
+/**
+ * Speed under load, with its band. [rpm] @source tractor-code-of-practice
+ *
+ * @param speed nominal speed [rpm]
+ * @returns rows [rpm]
+ */
 export function ptoSpeedBand(speed: 540 | 1000): readonly Figure[] {
   return bands[speed];
 }
 
-/** Speed that must not be exceeded by accident, both sources where they differ. [rpm] @source tractor-code-of-practice, manual-pto-overspeed */
+/**
+ * Speed that must not be exceeded by accident, both sources where they differ. [rpm] @source tractor-code-of-practice, manual-pto-overspeed
+ *
+ * @param speed nominal speed [rpm]
+ * @returns rows [rpm]
+ */
 export function ptoSpeedCap(speed: 540 | 1000): readonly Figure[] {
   return caps[speed];
 }

@@ -15,6 +15,8 @@ const spanLike: readonly TractorField[] = ['convergenceHorizontal', 'linkFrontSp
  * which the lift works, not power; `verticalConvergencePerWheelbase` is a plain ratio.
  * Narrow variants follow the narrow rule; their ball span is worked out as shoulder span + ball width.
  *
+ * @param category size class [name]
+ * @param field the dimension [name]
  * @returns rows in table order; empty where nothing is known [rows]
  * @example tractorFigures('2', 'lowerBallBore')[0]?.value; // 28.7
  * @source din-iso-730-1-shop-summary, manual-specialist-tractor, manual-draft-links, manual-seed-drill, manual-plough,

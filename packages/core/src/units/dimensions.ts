@@ -62,7 +62,13 @@ export const customaryUnit: Readonly<Record<Dimension, string>> = {
   angle: 'deg',
 };
 
-/** Name of the unit of a dimension in one system, e.g. `in` or `mm` for a length. */
+/**
+ * Name of the unit of a dimension in one system, e.g. `in` or `mm` for a length.
+ *
+ * @param system unit system to write in [us | metric]
+ * @param dimension what is measured [name]
+ * @returns the unit’s name [text]
+ */
 export function unitNameIn(system: UnitSystem, dimension: Dimension): string {
   return system === 'us' ? customaryUnit[dimension] : canonicalUnit[dimension];
 }

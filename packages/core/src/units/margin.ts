@@ -11,6 +11,7 @@ import { formOf } from './printing.ts';
  * @param value margin, positive to spare and negative short [canonical unit of the dimension], finite; else a RangeError
  * @param dimension what it measures [name]
  * @param system the system printed first [us | metric]
+ * @returns the margin in both units [text]
  * @example printMargin(6.5, 'length', 'us') // '1/4 in (6 mm)'
  * @example printMargin(-6.5, 'length', 'us') // '−5/16 in (−7 mm)'
  */
@@ -22,6 +23,9 @@ export function printMargin(value: number, dimension: Dimension, system: UnitSys
  * The size of a margin without its sign, for a sentence that says "to spare" or "short" itself; rounded as in `printMargin`.
  *
  * @param value margin [canonical unit of the dimension], finite; else a RangeError
+ * @param dimension what is measured [name]
+ * @param system unit system to write in [us | metric]
+ * @returns the size in both units [text]
  * @example printMarginSize(-6.5, 'length', 'us') // '5/16 in (7 mm)'
  */
 export function printMarginSize(value: number, dimension: Dimension, system: UnitSystem): string {

@@ -23,6 +23,9 @@ export interface QuantityPart {
  * Splits a quantity into the parts of its printed text.
  *
  * @param value [canonical unit of the dimension], finite and below 2⁵³ printed steps; else a RangeError
+ * @param dimension what is measured [name]
+ * @param options how to print [options]
+ * @returns whole, fraction and unit apart [text]
  * @example splitQuantity(682.625, 'length', { system: 'us' }) // { whole: '26', numerator: '7', denominator: '8', unit: 'in' }
  */
 export function splitQuantity(value: number, dimension: Dimension, options: PrintOptions): QuantityPart {
@@ -48,7 +51,11 @@ function decimalText(ticks: number, form: Form): string {
   return decimals === undefined ? grouped : `${grouped}.${decimals}`;
 }
 
-/** The parts as one line, e.g. `26 7/8 in`, `−7/8 in`, `12.5°`. */
+/**
+ * The parts as one line, e.g. `26 7/8 in`, `−7/8 in`, `12.5°`.
+ *
+ * @returns the parts put together [text]
+ */
 export function partText({ whole, numerator, denominator, unit }: QuantityPart): string {
   const gap = /\d$/.test(whole) ? ' ' : '';
   const figure = numerator === undefined ? whole : `${whole}${gap}${numerator}/${denominator}`;
@@ -60,6 +67,9 @@ export function partText({ whole, numerator, denominator, unit }: QuantityPart):
  * comma only in US units other than lengths, where nothing else can be meant. What is printed reads back with `readQuantity`.
  *
  * @param value [canonical unit of the dimension], finite and below 2⁵³ printed steps; else a RangeError
+ * @param dimension what is measured [name]
+ * @param options how to print [options]
+ * @returns the figure with its unit [text]
  * @example printQuantity(682.625, 'length', { system: 'us' }) // '26 7/8 in'
  */
 export function printQuantity(value: number, dimension: Dimension, options: PrintOptions): string {
@@ -70,6 +80,9 @@ export function printQuantity(value: number, dimension: Dimension, options: Prin
  * Prints a quantity in the chosen system with the other in brackets, e.g. `26 7/8 in (683 mm)`. The rounding holds for both, the step for the first only.
  *
  * @param value [canonical unit of the dimension], finite; else a RangeError
+ * @param dimension what is measured [name]
+ * @param options how to print [options]
+ * @returns the chosen unit first, the other in brackets [text]
  */
 export function printBoth(value: number, dimension: Dimension, options: PrintOptions): string {
   const chosen = printQuantity(value, dimension, options);

@@ -18,14 +18,27 @@ export const hookUpWords: Readonly<Record<Outcome, string>> = {
 /** The four answers by name. */
 export const topicWords = { hooksUp: 'Hooks up', runs: 'Runs', lifts: 'Lifts', staysUpright: 'Stays upright' } as const;
 
-/** What a topic says under its name. */
+/**
+ * What a topic says under its name.
+ *
+ * @param answer the answer [record]
+ * @param topic one of the four answers [name]
+ * @returns a few words [text]
+ */
 export function topicLine(answer: Answer, topic: keyof typeof topicWords): string {
   const outcome = answer.outcomes[topic];
   if (topic !== 'hooksUp' || outcome === 'notChecked') return 'not checked yet';
   return { works: 'yes', withParts: 'not as it stands', measureFirst: 'not known yet', willNot: 'no' }[outcome];
 }
 
-/** The sentence under the verdict: what is wrong as it stands, or what is open; null where everything fits. */
+/**
+ * The sentence under the verdict: what is wrong as it stands, or what is open; null where everything fits.
+ *
+ * @param answer the answer [record]
+ * @param setup a setup that was read [record]
+ * @param system unit system to write in [us | metric]
+ * @returns one sentence, or null [text]
+ */
 export function becauseOf(answer: Answer, setup: Setup, system: UnitSystem): string | null {
   const { lead } = answer;
   if (lead === null) return null;
@@ -33,14 +46,24 @@ export function becauseOf(answer: Answer, setup: Setup, system: UnitSystem): str
   return sentenceOf(lead, setup, system);
 }
 
-/** What to measure for an undecided finding and where the figure decides; null where nothing can be measured. */
+/**
+ * What to measure for an undecided finding and where the figure decides; null where nothing can be measured.
+ *
+ * @param finding the finding [record]
+ * @param system unit system to write in [us | metric]
+ * @returns one or two sentences, or null [text]
+ */
 export function askOf(finding: Finding, system: UnitSystem): string | null {
   const [first] = finding.asks;
   if (finding.status !== 'undecided' || first === undefined) return null;
   const decides = decidesText(first, system);
   if (decides !== '') return `Measure the ${labelOf(first.path)}: ${decides} ${howToMeasure(first.path)}`.trim();
   const open = finding.asks.filter(({ path }) => !path.includes('washer')).slice(0, 4);
-  if (open.length === 1) return `Find out the ${labelOf(first.path)}. ${howToMeasure(first.path)}`.trim().replace('the how', 'how').replace('the whether', 'whether');
+  if (open.length === 1)
+    return `Find out the ${labelOf(first.path)}. ${howToMeasure(first.path)}`
+      .trim()
+      .replace('the how', 'how')
+      .replace('the whether', 'whether');
   return `Measure the ${open.map(({ path }) => labelOf(path)).join(', the ')}: together they decide it.`;
 }
 
@@ -73,7 +96,12 @@ function finest(system: UnitSystem): number {
   return system === 'us' ? 64 : 0.1;
 }
 
-/** What a cure is, in one line. */
+/**
+ * What a cure is, in one line.
+ *
+ * @param cure the cure [record]
+ * @returns one line [text]
+ */
 export function cureText(cure: Cure): string {
   const what = cure.part ?? 'turn the lower pins round';
   const cut = cure.kind === 'cutBushing' ? ', cut to length' : '';
@@ -82,15 +110,30 @@ export function cureText(cure: Cure): string {
   return `${sentenceCase(what)}${cut}${where}.${back}`;
 }
 
-/** What another way to hook up comes to, in one line. */
+/**
+ * What another way to hook up comes to, in one line.
+ *
+ * @param alternative another way to hook up [record]
+ * @param system unit system to write in [us | metric]
+ * @returns one line [text]
+ */
 export function alternativeText(alternative: Alternative, system: UnitSystem): string {
-  const what = alternative.kind === 'leaveCouplerOff' ? 'Leave the coupler off' : `Take ${alternative.coupler ?? 'another coupler'}`;
+  const what =
+    alternative.kind === 'leaveCouplerOff'
+      ? 'Leave the coupler off'
+      : `Take ${alternative.coupler ?? 'another coupler'}`;
   const verdict = hookUpWords[alternative.outcome].toLowerCase();
   const reason = alternative.lead === null ? '' : ` (${shortOf(alternative.lead, system)})`;
   return `${what}: ${verdict}${reason}.`;
 }
 
-/** `upper pin 2 in (51 mm) too high` for a cell, or the plain verdict. */
+/**
+ * `upper pin 2 in (51 mm) too high` for a cell, or the plain verdict.
+ *
+ * @param answer the answer [record]
+ * @param system unit system to write in [us | metric]
+ * @returns a few words [text]
+ */
 export function cellText(answer: Answer, system: UnitSystem): string {
   return answer.lead === null ? 'hooks up' : shortOf(answer.lead, system);
 }

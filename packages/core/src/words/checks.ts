@@ -30,7 +30,13 @@ const bushingLength: CheckWords = {
 
 /** Words of every check that is computed, and titles of the rest. */
 export const checkWords: Readonly<Record<CheckId, CheckWords>> = {
-  mounting: { title: 'Way of mounting', low: '', high: '', holds: 'It mounts on three points like any other.', short: { low: 'mounts another way', high: '' } },
+  mounting: {
+    title: 'Way of mounting',
+    low: '',
+    high: '',
+    holds: 'It mounts on three points like any other.',
+    short: { low: 'mounts another way', high: '' },
+  },
   'front.lowerPin': {
     title: 'Lower pins in the balls',
     low: 'The lower pin is {m} too thick for the ball.',
@@ -147,7 +153,13 @@ export const checkWords: Readonly<Record<CheckId, CheckWords>> = {
     holds: 'The ball goes over the lower pin.',
     short: { low: 'ball bore {m} too small', high: 'ball {m} too loose on the pin' },
   },
-  'rear.receiver': { title: 'Counterpart on the implement', low: '', high: '', holds: 'The implement carries the counterpart.', short: { low: 'no counterpart on the implement', high: '' } },
+  'rear.receiver': {
+    title: 'Counterpart on the implement',
+    low: '',
+    high: '',
+    holds: 'The implement carries the counterpart.',
+    short: { low: 'no counterpart on the implement', high: '' },
+  },
   'rear.receiverAngle': {
     title: 'Angle of frame and receiver',
     low: 'The receiver is {m} too pointed for the frame.',
@@ -176,6 +188,12 @@ export const checkWords: Readonly<Record<CheckId, CheckWords>> = {
     holds: 'The jaws find room on the bar, {m} to spare.',
     short: { low: 'jaws {m} too far apart', high: '' },
   },
-  'limit.couplerLoad': { title: 'Rated load of the coupler', low: '', high: '', holds: '', short: { low: '', high: '' } },
+  'limit.couplerLoad': {
+    title: 'Rated load of the coupler',
+    low: '',
+    high: '',
+    holds: '',
+    short: { low: '', high: '' },
+  },
   'limit.pinLoad': { title: 'Rated load of the pins', low: '', high: '', holds: '', short: { low: '', high: '' } },
 };

@@ -19,12 +19,24 @@ const needs: Readonly<Record<'ratedLoad' | 'pinLoad', string>> = {
   pinLoad: 'Not checked: needs the rated load of the pins and the weight they carry.',
 };
 
-/** The heading of a finding. */
+/**
+ * The heading of a finding.
+ *
+ * @param finding the finding [record]
+ * @returns the heading [text]
+ */
 export function titleOf(finding: Finding): string {
   return checkWords[finding.id].title;
 }
 
-/** One plain sentence why a finding stands as it does, in the person's units. */
+/**
+ * One plain sentence why a finding stands as it does, in the person's units.
+ *
+ * @param finding the finding [record]
+ * @param setup a setup that was read [record]
+ * @param system unit system to write in [us | metric]
+ * @returns one sentence [text]
+ */
 export function sentenceOf(finding: Finding, setup: Setup, system: UnitSystem): string {
   const words = checkWords[finding.id];
   if (finding.status === 'notNeeded') return notNeeded[finding.reason as NotNeeded];
@@ -36,7 +48,13 @@ export function sentenceOf(finding: Finding, setup: Setup, system: UnitSystem): 
   return filled(finding.side === 'high' ? words.high : words.low, missOf(finding, system));
 }
 
-/** What a finding comes to in a few words, for a cell of the yard. */
+/**
+ * What a finding comes to in a few words, for a cell of the yard.
+ *
+ * @param finding the finding [record]
+ * @param system unit system to write in [us | metric]
+ * @returns a few words [text]
+ */
 export function shortOf(finding: Finding, system: UnitSystem): string {
   const { short, title } = checkWords[finding.id];
   if (finding.status === 'undecided') return `${title.toLowerCase()}: not measured`;
@@ -45,7 +63,13 @@ export function shortOf(finding: Finding, system: UnitSystem): string {
   return filled(finding.side === 'high' ? short.high : short.low, missOf(finding, system));
 }
 
-/** `1/4 in (7 mm)`, or `1/4 in (7 mm) to 1/2 in (13 mm)` where the miss is a range. */
+/**
+ * `1/4 in (7 mm)`, or `1/4 in (7 mm) to 1/2 in (13 mm)` where the miss is a range.
+ *
+ * @param finding the finding [record]
+ * @param system unit system to write in [us | metric]
+ * @returns the size of the miss, or its range [text]
+ */
 export function missOf(finding: Finding, system: UnitSystem): string {
   const { low, high } = finding.margin ?? { low: null, high: null };
   const most = low === null ? null : size(low, finding, system);
@@ -57,7 +81,8 @@ export function missOf(finding: Finding, system: UnitSystem): string {
 
 function holdsSentence(finding: Finding, system: UnitSystem): string {
   const { low } = finding.margin ?? { low: null };
-  if (low !== null && low < 0) return 'It can always be set to fit, though no one setting fits every figure it may turn out to be.';
+  if (low !== null && low < 0)
+    return 'It can always be set to fit, though no one setting fits every figure it may turn out to be.';
   return filled(checkWords[finding.id].holds, low === null ? 'enough' : size(low, finding, system));
 }
 
@@ -68,7 +93,9 @@ function openSentence(finding: Finding, system: UnitSystem): string {
   if (low === null || high === null) return 'Not known yet: nothing bounds it.';
   if (low >= 0) return 'Not settled: it hangs together with another check that is open.';
   const miss = filled(finding.side === 'high' ? words.high : words.low, `as much as ${size(low, finding, system)}`);
-  return high < 0 ? miss : `Not known yet. At worst: ${lowered(miss)} At best there is ${size(high, finding, system)} to spare.`;
+  return high < 0
+    ? miss
+    : `Not known yet. At worst: ${lowered(miss)} At best there is ${size(high, finding, system)} to spare.`;
 }
 
 function conflictSentence(finding: Finding): string {
@@ -81,8 +108,11 @@ function settledSentence(finding: Finding, setup: Setup): string {
   const { mounting } = setup.implement;
   if (finding.status === 'undecided') return 'Not known yet: it has to be asked.';
   if (finding.status === 'pass') return checkWords[finding.id].holds;
-  if (finding.id === 'mounting' && mounting !== undefined && mounting !== 'threePoint') return mountingReasons[mounting];
-  return setup.coupler?.kind === 'bar' ? 'The implement has no jaws to drop over the bar.' : 'The implement has no receiver for a triangular frame.';
+  if (finding.id === 'mounting' && mounting !== undefined && mounting !== 'threePoint')
+    return mountingReasons[mounting];
+  return setup.coupler?.kind === 'bar'
+    ? 'The implement has no jaws to drop over the bar.'
+    : 'The implement has no receiver for a triangular frame.';
 }
 
 function size(value: number, finding: Finding, system: UnitSystem): string {

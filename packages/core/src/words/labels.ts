@@ -14,7 +14,12 @@ const others: Readonly<Record<string, string>> = {
   'implement.receiver': 'whether the implement carries the counterpart of this coupler',
 };
 
-/** What an input is called: `shoulder span of the implement`, `ball spread of the tractor, at its widest`. */
+/**
+ * What an input is called: `shoulder span of the implement`, `ball spread of the tractor, at its widest`.
+ *
+ * @param path field path, with dots [text]
+ * @returns what a person calls it [text]
+ */
 export function labelOf(path: string): string {
   const { field, end } = parts(path);
   const rule = fieldRules.get(field);
@@ -23,12 +28,22 @@ export function labelOf(path: string): string {
   return `${rule.label} of the ${machine}${end}`;
 }
 
-/** Where the tape goes for an input, or an empty text where nothing is measured. */
+/**
+ * Where the tape goes for an input, or an empty text where nothing is measured.
+ *
+ * @param path field path, with dots [text]
+ * @returns one sentence, or an empty text [text]
+ */
 export function howToMeasure(path: string): string {
   return fieldRules.get(parts(path).field)?.measure ?? '';
 }
 
-/** The field a path belongs to: limits and stops of an adjustable field lie below it. */
+/**
+ * The field a path belongs to: limits and stops of an adjustable field lie below it.
+ *
+ * @param path field path, with dots [text]
+ * @returns the field’s path [text]
+ */
 export function fieldOf(path: string): string {
   return parts(path).field;
 }

@@ -67,10 +67,7 @@ const tractor = fc.record({
   topLinkLength: settable(500, 680),
 });
 
-const mast = fc.oneof(
-  near(457, 12, true),
-  fc.constant({ adjustable: { at: [{ value: 445, plusMinus: 1 }, 470] } }),
-);
+const mast = fc.oneof(near(457, 12, true), fc.constant({ adjustable: { at: [{ value: 445, plusMinus: 1 }, 470] } }));
 
 const implement = fc.record({
   ...pins,

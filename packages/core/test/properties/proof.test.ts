@@ -78,12 +78,16 @@ describe('proof against sampled truth', () => {
               throw new Error(`${check.id}: ${margin} outside ${JSON.stringify(finding.margin)}`);
             }
             const range = seen.get(check.id);
-            seen.set(check.id, { low: Math.min(margin, range?.low ?? margin), high: Math.max(margin, range?.high ?? margin) });
+            seen.set(check.id, {
+              low: Math.min(margin, range?.low ?? margin),
+              high: Math.max(margin, range?.high ?? margin),
+            });
           }
         }
         for (const { id, margin } of findings) {
           const range = seen.get(id);
-          if (range === undefined || margin?.low == null || margin.high == null || range.high - range.low < 0.01) continue;
+          if (range === undefined || margin?.low == null || margin.high == null || range.high - range.low < 0.01)
+            continue;
           slack.push({ id, ratio: (margin.high - margin.low) / (range.high - range.low) });
         }
       }),
@@ -92,7 +96,9 @@ describe('proof against sampled truth', () => {
     slack.sort((a, b) => a.ratio - b.ratio);
     const median = slack[Math.floor(slack.length / 2)]?.ratio ?? 1;
     const worst = slack[slack.length - 1];
-    console.log(`interval width over sampled spread: median ${median.toFixed(3)}, worst ${worst?.ratio.toFixed(2)} (${worst?.id}), ${slack.length} margins`);
+    console.log(
+      `interval width over sampled spread: median ${median.toFixed(3)}, worst ${worst?.ratio.toFixed(2)} (${worst?.id}), ${slack.length} margins`,
+    );
     expect(slack.length).toBeGreaterThan(100);
     expect(median).toBeLessThanOrEqual(1.1);
   });
@@ -108,12 +114,21 @@ describe('proof against sampled truth', () => {
         const { findings, setting } = judgeHookup(setup, { thresholds: false });
         unresolved += findings.filter((finding) => finding.unresolved).length;
         const stream = numbers(seed);
-        for (const finding of findings.filter(({ margin, status }) => margin !== null && (status === 'pass' || status === 'fail'))) {
+        for (const finding of findings.filter(
+          ({ margin, status }) => margin !== null && (status === 'pass' || status === 'fail'),
+        )) {
           const group = checks.filter(({ id }) => id === finding.id || finding.conflictsWith.includes(id));
           const reads = new Set(group.flatMap((check) => [...field.reads(check)]));
           for (let i = 0; i < 12; i += 1) {
-            const box = truth(ledger.entries, ledger.entries.map((entry) => entry.range), stream);
-            const found = [...everySetting(box, ledger.entries, reads, 40), withSetting(box, setting, ledger.entries)].some((candidate) => holdsAt(group, candidate));
+            const box = truth(
+              ledger.entries,
+              ledger.entries.map((entry) => entry.range),
+              stream,
+            );
+            const found = [
+              ...everySetting(box, ledger.entries, reads, 40),
+              withSetting(box, setting, ledger.entries),
+            ].some((candidate) => holdsAt(group, candidate));
             if (finding.status === 'fail') expect(found, finding.id).toBe(false);
             if (finding.status === 'pass' && found) passes += 1;
             if (finding.status === 'fail') fails += 1;
@@ -122,7 +137,9 @@ describe('proof against sampled truth', () => {
       }),
       { numRuns: Math.ceil(setupsTried / 2) },
     );
-    console.log(`proven passes found again by search: ${passes}; proven failures with no passing setting: ${fails}; unresolved findings: ${unresolved}`);
+    console.log(
+      `proven passes found again by search: ${passes}; proven failures with no passing setting: ${fails}; unresolved findings: ${unresolved}`,
+    );
     expect(passes).toBeGreaterThan(100);
     expect(fails).toBeGreaterThan(20);
   });
@@ -138,7 +155,11 @@ describe('proof against sampled truth', () => {
         const reads = new Set(passing.flatMap((check) => [...field.reads(check)]));
         const stream = numbers(seed);
         for (let i = 0; i < 6; i += 1) {
-          const box = truth(ledger.entries, ledger.entries.map((entry) => entry.range), stream);
+          const box = truth(
+            ledger.entries,
+            ledger.entries.map((entry) => entry.range),
+            stream,
+          );
           const best = refined(passing, box, ledger.entries, reads);
           expect(best, JSON.stringify(document)).toBe(true);
           proven += 1;

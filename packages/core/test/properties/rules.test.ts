@@ -29,7 +29,11 @@ function whole(document: SetupDocument, ids?: readonly string[]): Whole {
 function figurePaths(document: SetupDocument): string[] {
   return ['tractor', 'coupler', 'coupler.front', 'implement'].flatMap((machine) =>
     Object.entries((atPath(document, machine) as object | undefined) ?? {})
-      .filter(([, figure]) => typeof figure === 'number' || (typeof figure === 'object' && figure !== null && ('value' in figure || 'between' in figure)))
+      .filter(
+        ([, figure]) =>
+          typeof figure === 'number' ||
+          (typeof figure === 'object' && figure !== null && ('value' in figure || 'between' in figure)),
+      )
       .map(([key]) => `${machine}.${key}`),
   );
 }
@@ -44,16 +48,22 @@ describe('the two widening rules', () => {
   test('widening an uncertain input never makes a result surer', () => {
     const seen = { passes: 0, fails: 0, undecided: 0 };
     fc.assert(
-      fc.property(setups, fc.nat(), fc.double({ min: 0, max: 4, noNaN: true }), fc.double({ min: 0, max: 4, noNaN: true }), (document, pick, down, up) => {
-        const paths = figurePaths(document);
-        const path = paths[pick % paths.length] as string;
-        const [low, high] = ends(atPath(document, path));
-        const wide = withEdits(document, [{ path, value: { between: [low - down, high + up] } }]);
-        if (!readSetup(wide).ok) return;
-        const wider = whole(wide);
-        seen[wider] += 1;
-        if (wider !== 'undecided') expect(whole(document), path).toBe(wider);
-      }),
+      fc.property(
+        setups,
+        fc.nat(),
+        fc.double({ min: 0, max: 4, noNaN: true }),
+        fc.double({ min: 0, max: 4, noNaN: true }),
+        (document, pick, down, up) => {
+          const paths = figurePaths(document);
+          const path = paths[pick % paths.length] as string;
+          const [low, high] = ends(atPath(document, path));
+          const wide = withEdits(document, [{ path, value: { between: [low - down, high + up] } }]);
+          if (!readSetup(wide).ok) return;
+          const wider = whole(wide);
+          seen[wider] += 1;
+          if (wider !== 'undecided') expect(whole(document), path).toBe(wider);
+        },
+      ),
       { numRuns: 150 },
     );
     expect(seen.fails).toBeGreaterThan(10);
@@ -63,19 +73,27 @@ describe('the two widening rules', () => {
     const rank: Readonly<Record<Whole, number>> = { fails: 0, undecided: 1, passes: 2 };
     let better = 0;
     fc.assert(
-      fc.property(setups, fc.double({ min: 0, max: 40, noNaN: true }), fc.constantFrom('ballSpan', 'topLinkLength'), (document, more, key) => {
-        const path = `tractor.${key}.adjustable.between`;
-        const [from, to] = atPath(document, path) as [unknown, unknown];
-        const lowest = ends(from);
-        const highest = ends(to);
-        const wide = withEdits(document, [
-          { path, value: [{ between: lowest.map((end) => end - more) }, { between: highest.map((end) => end + more) }] },
-        ]);
-        if (!readSetup(wide).ok) return;
-        const [before, after] = [rank[whole(document, settable)], rank[whole(wide, settable)]];
-        expect(after).toBeGreaterThanOrEqual(before);
-        if (after > before) better += 1;
-      }),
+      fc.property(
+        setups,
+        fc.double({ min: 0, max: 40, noNaN: true }),
+        fc.constantFrom('ballSpan', 'topLinkLength'),
+        (document, more, key) => {
+          const path = `tractor.${key}.adjustable.between`;
+          const [from, to] = atPath(document, path) as [unknown, unknown];
+          const lowest = ends(from);
+          const highest = ends(to);
+          const wide = withEdits(document, [
+            {
+              path,
+              value: [{ between: lowest.map((end) => end - more) }, { between: highest.map((end) => end + more) }],
+            },
+          ]);
+          if (!readSetup(wide).ok) return;
+          const [before, after] = [rank[whole(document, settable)], rank[whole(wide, settable)]];
+          expect(after).toBeGreaterThanOrEqual(before);
+          if (after > before) better += 1;
+        },
+      ),
       { numRuns: 150 },
     );
     expect(better).toBeGreaterThan(0);
@@ -101,19 +119,30 @@ const mirrored = (outline: number[][]): number[][] => outline.map(([y, z]) => [-
 describe('symmetries and round trips', () => {
   test('a setup and its left-right mirror image get the same findings', () => {
     fc.assert(
-      fc.property(setups, fc.array(bar, { minLength: 1, maxLength: 3 }), fc.array(bar, { minLength: 1, maxLength: 3 }), (document, bodies, hooks) => {
-        if (document['coupler'] === undefined) return;
-        const withOutlines = (turn: (outline: number[][]) => number[][]): SetupDocument =>
-          withEdits(document, [
-            { path: 'implement.outlines', value: bodies.map((rear) => ({ name: 'brace', part: 'brace', rear: turn(rear), plusMinusMm: 2 })) },
-            { path: 'coupler.outlines', value: hooks.map((rear) => ({ name: 'post', part: 'post', rear: turn(rear) })) },
-          ]);
-        const [plain, image] = [findingsOf(withOutlines((outline) => outline)), findingsOf(withOutlines(mirrored))];
-        image.forEach((finding, i) => {
-          expect(finding.status).toBe(plain[i]?.status);
-          if (finding.margin?.low != null) expect(finding.margin.low).toBeCloseTo(plain[i]?.margin?.low ?? NaN, 6);
-        });
-      }),
+      fc.property(
+        setups,
+        fc.array(bar, { minLength: 1, maxLength: 3 }),
+        fc.array(bar, { minLength: 1, maxLength: 3 }),
+        (document, bodies, hooks) => {
+          if (document['coupler'] === undefined) return;
+          const withOutlines = (turn: (outline: number[][]) => number[][]): SetupDocument =>
+            withEdits(document, [
+              {
+                path: 'implement.outlines',
+                value: bodies.map((rear) => ({ name: 'brace', part: 'brace', rear: turn(rear), plusMinusMm: 2 })),
+              },
+              {
+                path: 'coupler.outlines',
+                value: hooks.map((rear) => ({ name: 'post', part: 'post', rear: turn(rear) })),
+              },
+            ]);
+          const [plain, image] = [findingsOf(withOutlines((outline) => outline)), findingsOf(withOutlines(mirrored))];
+          image.forEach((finding, i) => {
+            expect(finding.status).toBe(plain[i]?.status);
+            if (finding.margin?.low != null) expect(finding.margin.low).toBeCloseTo(plain[i]?.margin?.low ?? NaN, 6);
+          });
+        },
+      ),
       { numRuns: 60 },
     );
   });
@@ -122,10 +151,16 @@ describe('symmetries and round trips', () => {
     const sixteenth = 25.4 / 16;
     fc.assert(
       fc.property(setups, (document) => {
-        const rounded = figurePaths(document).map((path) => ({ path, value: Math.round(ends(atPath(document, path))[0] / sixteenth) * sixteenth }));
+        const rounded = figurePaths(document).map((path) => ({
+          path,
+          value: Math.round(ends(atPath(document, path))[0] / sixteenth) * sixteenth,
+        }));
         const lengths = rounded.filter(({ path }) => !path.endsWith('Angle'));
         const metric = withEdits(document, lengths);
-        const inches = withEdits(document, lengths.map(({ path, value }) => ({ path, value: printQuantity(value, 'length', { system: 'us' }) })));
+        const inches = withEdits(
+          document,
+          lengths.map(({ path, value }) => ({ path, value: printQuantity(value, 'length', { system: 'us' }) })),
+        );
         if (!readSetup(metric).ok) return;
         const [a, b] = [findingsOf(metric), findingsOf(inches)];
         b.forEach((finding, i) => {

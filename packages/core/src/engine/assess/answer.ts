@@ -60,5 +60,4 @@ export interface Answer {
 
 /** An answer, or everything that is wrong with the input. */
 export type Assessment =
-  | { readonly ok: true; readonly answer: Answer }
-  | { readonly ok: false; readonly errors: readonly InputError[] };
+  { readonly ok: true; readonly answer: Answer } | { readonly ok: false; readonly errors: readonly InputError[] };

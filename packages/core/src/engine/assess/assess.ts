@@ -1,5 +1,12 @@
 import { readSetup, withEdits, type Setup, type SetupDocument } from '../../records/index.ts';
-import { judgeHookup, summariseCategory, type Driver, type Finding, type HookupJudgement, type OpenInterval } from '../hookup/index.ts';
+import {
+  judgeHookup,
+  summariseCategory,
+  type Driver,
+  type Finding,
+  type HookupJudgement,
+  type OpenInterval,
+} from '../hookup/index.ts';
 import { reader } from '../proof/index.ts';
 import type { Alternative, Answer, Assessment, CautionId, Cure, Outcome } from './answer.ts';
 import { seekCures } from './cures.ts';
@@ -65,15 +72,24 @@ function outcomeOf(findings: readonly Finding[]): Outcome {
 }
 
 function leadOf(findings: readonly Finding[]): Finding | null {
-  const first = (status: Finding['status']): Finding | undefined => findings.find((finding) => finding.core && finding.status === status);
+  const first = (status: Finding['status']): Finding | undefined =>
+    findings.find((finding) => finding.core && finding.status === status);
   return first('fail') ?? (first('undecided') === undefined ? first('cured') : first('undecided')) ?? null;
 }
 
-function alternativesTo(document: SetupDocument, setup: Setup, findings: readonly Finding[], couplers: readonly SetupDocument[]): Alternative[] {
+function alternativesTo(
+  document: SetupDocument,
+  setup: Setup,
+  findings: readonly Finding[],
+  couplers: readonly SetupDocument[],
+): Alternative[] {
   const isGood = findings.every((finding) => !finding.core || !['fail', 'cured'].includes(finding.status));
   if (isGood) return [];
   const without = setup.coupler === undefined ? [] : [tried(document, undefined)];
-  return [...without, ...couplers.filter((coupler) => coupler['name'] !== setup.coupler?.name).map((coupler) => tried(document, coupler))];
+  return [
+    ...without,
+    ...couplers.filter((coupler) => coupler['name'] !== setup.coupler?.name).map((coupler) => tried(document, coupler)),
+  ];
 }
 
 function tried(document: SetupDocument, coupler: SetupDocument | undefined): Alternative {
@@ -96,7 +112,8 @@ function turnOf({ joint, setting, findings }: HookupJudgement): OpenInterval | n
 }
 
 function cautionsFor(setup: Setup, findings: readonly Finding[], cures: readonly Cure[]): CautionId[] {
-  const failed = (id: Finding['id']): boolean => findings.some((finding) => finding.id === id && ['fail', 'cured'].includes(finding.status));
+  const failed = (id: Finding['id']): boolean =>
+    findings.some((finding) => finding.id === id && ['fail', 'cured'].includes(finding.status));
   const inSet = cures.filter((cure) => cure.inSmallestSet);
   return [
     'hookUpOnly',

@@ -16,7 +16,13 @@ export interface Candidate {
   readonly on: string;
 }
 
-const frontLower: readonly CheckId[] = ['front.lowerPin', 'front.span', 'front.retention', 'front.bushingBore', 'front.bushingLength'];
+const frontLower: readonly CheckId[] = [
+  'front.lowerPin',
+  'front.span',
+  'front.retention',
+  'front.bushingBore',
+  'front.bushingLength',
+];
 const rearLower: readonly CheckId[] = [
   'rear.lowerPin',
   'rear.shoulders',
@@ -39,7 +45,9 @@ export function candidatesFor(setup: Setup, failing: readonly Finding[]): Candid
   const frontUpperPath = kind === 'uFrame' || kind === 'triangle' ? 'coupler.front' : 'implement';
   const lowerPlaces = [...(touches(frontLower) ? [frontLowerPath] : []), ...(touches(rearLower) ? ['implement'] : [])];
   const upperPlaces = [...(touches(frontUpper) ? [frontUpperPath] : []), ...(touches(upper) ? ['implement'] : [])];
-  const parts = (setup.parts ?? ordinaryParts()).filter((part) => part.fits?.includes(setup.implement.name ?? '') ?? true);
+  const parts = (setup.parts ?? ordinaryParts()).filter(
+    (part) => part.fits?.includes(setup.implement.name ?? '') ?? true,
+  );
   return [
     ...unique(lowerPlaces).flatMap((on) => parts.flatMap((part) => lowerPart(setup, part, on))),
     ...unique(upperPlaces).flatMap((on) => parts.flatMap((part) => upperPart(part, on))),
@@ -50,7 +58,9 @@ export function candidatesFor(setup: Setup, failing: readonly Finding[]): Candid
 /** A rented machine, or one under warranty, is not altered; slipping a bushing on is no alteration. */
 function mayBeDone(setup: Setup, candidate: Candidate): boolean {
   const { alteration } = setup.implement;
-  return !candidate.altersMachine || alteration === undefined || alteration === 'allowed' || candidate.on !== 'implement';
+  return (
+    !candidate.altersMachine || alteration === undefined || alteration === 'allowed' || candidate.on !== 'implement'
+  );
 }
 
 function lowerPart(setup: Setup, part: Part, on: string): Candidate[] {
@@ -65,7 +75,12 @@ function lowerPart(setup: Setup, part: Part, on: string): Candidate[] {
     const cut = cutLength(setup, on);
     return cut === null ? [whole] : [whole, { ...whole, kind: 'cutBushing', returnable: false, edits: edits(cut) }];
   }
-  if (part.kind === 'lowerPins' && on === 'implement' && setup.implement.pinFixing !== undefined && setup.implement.pinFixing !== 'welded') {
+  if (
+    part.kind === 'lowerPins' &&
+    on === 'implement' &&
+    setup.implement.pinFixing !== undefined &&
+    setup.implement.pinFixing !== 'welded'
+  ) {
     return [
       {
         ...base,
@@ -107,7 +122,8 @@ function upperPart(part: Part, on: string): Candidate[] {
       },
     ];
   }
-  if (part.kind === 'clevisSpacers') return [{ ...base, altersMachine: false, edits: [{ path: `${on}.clevisGap`, value: raw(part.gapAfter) }] }];
+  if (part.kind === 'clevisSpacers')
+    return [{ ...base, altersMachine: false, edits: [{ path: `${on}.clevisGap`, value: raw(part.gapAfter) }] }];
   if (part.kind !== 'upperPinPlate' || on !== 'implement') return [];
   return [
     {
@@ -127,7 +143,8 @@ function reversing({ implement }: Setup): Candidate[] {
   if (pinFixing === undefined || pinFixing === 'welded') return [];
   if (plateThickness?.kind !== 'stated' || shoulderSpan?.kind !== 'stated') return [];
   const step = (pinsPoint === 'in' ? 2 : -2) * plateThickness.value;
-  const slack = (shoulderSpan.bound.high - shoulderSpan.bound.low) / 2 + (plateThickness.bound.high - plateThickness.bound.low);
+  const slack =
+    (shoulderSpan.bound.high - shoulderSpan.bound.low) / 2 + (plateThickness.bound.high - plateThickness.bound.low);
   return [
     {
       kind: 'reversePins',
@@ -168,7 +185,13 @@ function ordinaryParts(): Part[] {
     const name = `${bushing.place} bushing for a category ${bushing.pinCategory} pin in a category ${bushing.seatCategory} seat`;
     if (bushing.place === 'upper') return [{ kind: 'upperBushing', name, inside, outside }];
     const lengths = bushing.lengths.map((length) => exact(length.value));
-    return (lengths.length === 0 ? [unknown] : lengths).map((length): Part => ({ kind: 'lowerBushings', name, inside, outside, length }));
+    return (lengths.length === 0 ? [unknown] : lengths).map((length): Part => ({
+      kind: 'lowerBushings',
+      name,
+      inside,
+      outside,
+      length,
+    }));
   });
 }
 

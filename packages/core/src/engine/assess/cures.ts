@@ -30,18 +30,34 @@ export function seekCures(document: SetupDocument, setup: Setup, findings: reado
     .filter((trial) => trial !== null)
     .sort((a, b) => Number(b.candidate.returnable) - Number(a.candidate.returnable));
   const set = smallestSet(document, findings, tried, failing);
-  return tried.map(({ candidate, cures }) => ({ ...candidate, cures, inSmallestSet: set.some((one) => one.candidate === candidate) }));
+  return tried.map(({ candidate, cures }) => ({
+    ...candidate,
+    cures,
+    inSmallestSet: set.some((one) => one.candidate === candidate),
+  }));
 }
 
-function tryOut(document: SetupDocument, before: readonly Finding[], together: readonly Candidate[], candidate: Candidate): Trial | null {
+function tryOut(
+  document: SetupDocument,
+  before: readonly Finding[],
+  together: readonly Candidate[],
+  candidate: Candidate,
+): Trial | null {
   const after = findingsWith(document, together);
   if (after === null || before.some((finding, i) => isWorse(finding, after[i]))) return null;
-  const cures = before.filter((finding, i) => finding.status === 'fail' && isMet(after[i])).map((finding) => finding.id);
+  const cures = before
+    .filter((finding, i) => finding.status === 'fail' && isMet(after[i]))
+    .map((finding) => finding.id);
   return cures.length === 0 ? null : { candidate, cures };
 }
 
 function findingsWith(document: SetupDocument, candidates: readonly Candidate[]): readonly Finding[] | null {
-  const reading = readSetup(withEdits(document, candidates.flatMap((candidate) => candidate.edits)));
+  const reading = readSetup(
+    withEdits(
+      document,
+      candidates.flatMap((candidate) => candidate.edits),
+    ),
+  );
   return reading.ok ? judgeHookup(reading.setup, { thresholds: false }).findings : null;
 }
 
@@ -55,7 +71,12 @@ function isWorse(before: Finding, after: Finding | undefined): boolean {
   return after?.status === 'fail' || after?.status === 'undecided';
 }
 
-function smallestSet(document: SetupDocument, before: readonly Finding[], tried: readonly Trial[], failing: readonly Finding[]): readonly Trial[] {
+function smallestSet(
+  document: SetupDocument,
+  before: readonly Finding[],
+  tried: readonly Trial[],
+  failing: readonly Finding[],
+): readonly Trial[] {
   let trials = 0;
   for (let size = 1; size <= Math.min(largestSet, tried.length); size += 1) {
     for (const set of setsOf(tried, size)) {
@@ -71,8 +92,14 @@ function smallestSet(document: SetupDocument, before: readonly Finding[], tried:
 function curesAll(document: SetupDocument, before: readonly Finding[], set: readonly Trial[]): boolean {
   const paths = set.flatMap((trial) => trial.candidate.edits.map((edit) => edit.path));
   if (new Set(paths).size < paths.length) return false;
-  const after = findingsWith(document, set.map((trial) => trial.candidate));
-  return after !== null && before.every((finding, i) => !isWorse(finding, after[i]) && (finding.status !== 'fail' || isMet(after[i])));
+  const after = findingsWith(
+    document,
+    set.map((trial) => trial.candidate),
+  );
+  return (
+    after !== null &&
+    before.every((finding, i) => !isWorse(finding, after[i]) && (finding.status !== 'fail' || isMet(after[i])))
+  );
 }
 
 function* setsOf(trials: readonly Trial[], size: number, from = 0): Generator<readonly Trial[]> {

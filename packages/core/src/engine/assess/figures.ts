@@ -21,7 +21,11 @@ export function usedFigures({ ledger, setting }: HookupJudgement): Readonly<Reco
   for (const path of fieldRules.keys()) {
     if (used.has(path)) {
       const { low, high } = ledger.term(path)(at);
-      figures[path] = { low, high, origin: ledger.entries.find((entry) => entry.path.startsWith(path))?.origin ?? 'stated' };
+      figures[path] = {
+        low,
+        high,
+        origin: ledger.entries.find((entry) => entry.path.startsWith(path))?.origin ?? 'stated',
+      };
     } else if (ledger.given(path)) {
       const given = givenRange(ledger.value(path) as Value);
       if (given !== null) figures[path] = given;

@@ -1,9 +1,23 @@
 import fc from 'fast-check';
 import * as reference from 'interval-arithmetic';
 import { describe, expect, test } from 'vitest';
-import { absolute, add, angleOf, cosine, hypotenuse, multiply, sine, square, squareRoot, subtract, type Interval } from './interval.ts';
+import {
+  absolute,
+  add,
+  angleOf,
+  cosine,
+  hypotenuse,
+  multiply,
+  sine,
+  square,
+  squareRoot,
+  subtract,
+  type Interval,
+} from './interval.ts';
 
-const { Interval: Reference } = reference as unknown as { Interval: new (low: number, high: number) => { lo: number; hi: number } };
+const { Interval: Reference } = reference as unknown as {
+  Interval: new (low: number, high: number) => { lo: number; hi: number };
+};
 const operations = reference as unknown as Record<string, (...parts: unknown[]) => { lo: number; hi: number }>;
 
 const intervals = fc
@@ -23,7 +37,11 @@ describe('interval arithmetic against the general library interval-arithmetic 1.
   const two = { add, sub: subtract, mul: multiply } as const;
   for (const [name, ours] of Object.entries(two)) {
     test(`${name} gives the same ends`, () => {
-      fc.assert(fc.property(intervals, intervals, (a, b) => expectSame(ours(a, b), operations[name]?.(toReference(a), toReference(b)) as never)));
+      fc.assert(
+        fc.property(intervals, intervals, (a, b) =>
+          expectSame(ours(a, b), operations[name]?.(toReference(a), toReference(b)) as never),
+        ),
+      );
     });
   }
   const one = { abs: absolute, sqrt: squareRoot } as const;

@@ -6,13 +6,7 @@ import { rearChecks } from './rear.ts';
 
 /** Why a check is not needed. */
 export type NotNeeded =
-  | 'noCoupler'
-  | 'otherKind'
-  | 'noBushing'
-  | 'noUpperPin'
-  | 'hookHoldsPin'
-  | 'platesHoldPin'
-  | 'noReceiver';
+  'noCoupler' | 'otherKind' | 'noBushing' | 'noUpperPin' | 'hookHoldsPin' | 'platesHoldPin' | 'noReceiver';
 
 /** What becomes of one check of the list: it is computed, or settled by what the records say. */
 export type Line =
@@ -41,7 +35,8 @@ function lineOf(joint: Joint, id: CheckId, check: HookupCheck | undefined): Line
 
 function whyNotNeeded(joint: Joint, id: CheckId): NotNeeded | null {
   if (!checksByHold[joint.hold].includes(id)) return joint.hold === 'bareBalls' ? 'noCoupler' : 'otherKind';
-  if (id.includes('bushing') && !(id.startsWith('front') ? joint.frontLower : joint.rear).hasBushing) return 'noBushing';
+  if (id.includes('bushing') && !(id.startsWith('front') ? joint.frontLower : joint.rear).hasBushing)
+    return 'noBushing';
   if (holdsUpperPin(joint, id) && !hasUpperPin(joint.setup.implement)) return 'noUpperPin';
   if (id === 'rear.retention') return retentionNotNeeded(joint);
   const wanted = counterparts[id];
@@ -59,7 +54,10 @@ const counterparts: Readonly<Partial<Record<CheckId, 'triangle' | 'jaws'>>> = {
 
 function holdsUpperPin(joint: Joint, id: CheckId): boolean {
   const onImplement = joint.frontUpper.path === 'implement';
-  return ['rear.upperPin', 'rear.clevis', 'rear.mast'].includes(id) || (onImplement && ['front.upperPin', 'front.clevis', 'front.topLink'].includes(id));
+  return (
+    ['rear.upperPin', 'rear.clevis', 'rear.mast'].includes(id) ||
+    (onImplement && ['front.upperPin', 'front.clevis', 'front.topLink'].includes(id))
+  );
 }
 
 function retentionNotNeeded(joint: Joint): NotNeeded | null {

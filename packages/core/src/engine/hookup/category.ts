@@ -1,5 +1,12 @@
 import type { Setup, Value } from '../../records/index.ts';
-import { categories, implementFigures, lowestOf, highestOf, type Category, type ImplementField } from '../../tables/index.ts';
+import {
+  categories,
+  implementFigures,
+  lowestOf,
+  highestOf,
+  type Category,
+  type ImplementField,
+} from '../../tables/index.ts';
 
 /** What the implement's own figures say of its category. A summary only: no check reads it, and power plays no part. */
 export interface CategorySummary {
@@ -16,9 +23,14 @@ const nearness: Readonly<Record<'lowerPinDiameter' | 'shoulderSpan' | 'mastHeigh
   mastHeight: 8,
 };
 
-/** Reads the implement against every category's rows. */
+/**
+ * Reads the implement against every category's rows.
+ *
+ * @returns categories by pins, span and mast [names]
+ */
 export function summariseCategory({ implement }: Setup): CategorySummary {
-  const matches = (field: keyof typeof nearness): Category[] => categories.filter((category) => isNear(implement[field], category, field));
+  const matches = (field: keyof typeof nearness): Category[] =>
+    categories.filter((category) => isNear(implement[field], category, field));
   return {
     stamped: implement.category ?? null,
     byPins: matches('lowerPinDiameter'),
@@ -30,6 +42,7 @@ export function summariseCategory({ implement }: Setup): CategorySummary {
 function isNear(value: Value | undefined, category: Category, field: keyof typeof nearness & ImplementField): boolean {
   if (value?.kind !== 'stated') return false;
   return implementFigures(category, field).some(
-    (figure) => value.bound.high >= lowestOf(figure) - nearness[field] && value.bound.low <= highestOf(figure) + nearness[field],
+    (figure) =>
+      value.bound.high >= lowestOf(figure) - nearness[field] && value.bound.low <= highestOf(figure) + nearness[field],
   );
 }

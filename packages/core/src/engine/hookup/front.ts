@@ -1,4 +1,17 @@
-import { add, cosine, exactly, hypotenuse, multiply, negate, scale, sine, square, squareRoot, subtract, type Interval } from '../geometry/index.ts';
+import {
+  add,
+  cosine,
+  exactly,
+  hypotenuse,
+  multiply,
+  negate,
+  scale,
+  sine,
+  square,
+  squareRoot,
+  subtract,
+  type Interval,
+} from '../geometry/index.ts';
 import type { Reading, Term } from '../proof/index.ts';
 import { atLeastZero, playWithin, type HookupCheck, type Joint } from './joint.ts';
 import { limits } from './limits.ts';
@@ -11,7 +24,9 @@ export function frontChecks(joint: Joint): HookupCheck[] {
   return [
     playWithin('front.lowerPin', limits.lowerPlay, tractor('lowerBallBore'), lower.lowerOver),
     playWithin('front.bushingBore', limits.bushingPlay, lower.bushingInside, lower.lower),
-    atLeastZero('front.bushingLength', 1, (at) => subtract(subtract(lower.toHole(at), lower.washer(at)), lower.bushingLength(at))),
+    atLeastZero('front.bushingLength', 1, (at) =>
+      subtract(subtract(lower.toHole(at), lower.washer(at)), lower.bushingLength(at)),
+    ),
     spanCheck(joint),
     atLeastZero('front.retention', 1, (at) => subtract(subtract(lower.toHole(at), width(at)), lower.washer(at))),
     playWithin('front.upperPin', limits.upperPlay, tractor('upperBallBore'), upper.upperOver),
@@ -24,7 +39,8 @@ export function frontChecks(joint: Joint): HookupCheck[] {
 function spanCheck(joint: Joint): HookupCheck {
   const { lowest, highest } = joint.ledger.adjuster('tractor.ballSpan');
   const centred = betweenCentres(joint);
-  const wanted = joint.hold === 'hookEnds' ? centred(joint.ledger.adjuster('tractor.ballSpan').setting) : wantedCentres(joint);
+  const wanted =
+    joint.hold === 'hookEnds' ? centred(joint.ledger.adjuster('tractor.ballSpan').setting) : wantedCentres(joint);
   return {
     id: 'front.span',
     unit: 'mm',
@@ -35,7 +51,10 @@ function spanCheck(joint: Joint): HookupCheck {
 
 /** Ball centres wanted: the balls against the shoulders; on claws, the balls are the implement's own. */
 function wantedCentres(joint: Joint): Term {
-  return ballCentres(joint.frontLower, joint.hold === 'clawEnds' ? joint.implement('pinBallWidth') : joint.tractor('lowerBallWidth'));
+  return ballCentres(
+    joint.frontLower,
+    joint.hold === 'clawEnds' ? joint.implement('pinBallWidth') : joint.tractor('lowerBallWidth'),
+  );
 }
 
 /** Turns a reading of the links' spread into ball centres, by the points it was taken between. */

@@ -46,7 +46,12 @@ export interface HookupQuestion {
   readonly field: Field;
 }
 
-/** Opens the ledger of a setup and finds what each check reads. */
+/**
+ * Opens the ledger of a setup and finds what each check reads.
+ *
+ * @param setup a setup that was read [record]
+ * @returns inputs, checks and what can vary [mm, deg]
+ */
 export function prepareHookup(setup: Setup): HookupQuestion {
   const ledger = openLedger(setup);
   const joint = openJoint(setup, ledger);
@@ -86,19 +91,30 @@ const blank = {
   unresolved: false,
 } as const;
 
-function findingOf(line: Line, ledger: Ledger, field: Field, judged: ReadonlyMap<string, Judged>, depth: Depth): Finding {
+function findingOf(
+  line: Line,
+  ledger: Ledger,
+  field: Field,
+  judged: ReadonlyMap<string, Judged>,
+  depth: Depth,
+): Finding {
   const { id } = line;
   const core = !id.startsWith('limit.');
   if (line.kind === 'notNeeded') return { ...blank, id, core, status: 'notNeeded', reason: line.reason };
   if (line.kind === 'notChecked') return { ...blank, id, core, status: 'notChecked', reason: line.needs };
   if (line.kind === 'settled') return { ...blank, id, core, status: line.status };
-  if (line.kind === 'ask') return { ...blank, id, core, status: 'undecided', asks: [{ path: line.ask, passes: [], fails: [] }] };
+  if (line.kind === 'ask')
+    return { ...blank, id, core, status: 'undecided', asks: [{ path: line.ask, passes: [], fails: [] }] };
   return computedFinding(line.check, ledger, field, judged.get(id) as Judged, depth);
 }
 
 function computedFinding(check: HookupCheck, ledger: Ledger, field: Field, judged: Judged, depth: Depth): Finding {
-  const drivers = [...field.reads(check)].map((index) => ledger.entries[index] as Entry).filter((entry) => entry.role === 'uncertain');
-  const at = reader(judged.setting.map((range, i) => (ledger.entries[i]?.origin === 'unknown' ? openEnded(ledger.entries[i]) : range)));
+  const drivers = [...field.reads(check)]
+    .map((index) => ledger.entries[index] as Entry)
+    .filter((entry) => entry.role === 'uncertain');
+  const at = reader(
+    judged.setting.map((range, i) => (ledger.entries[i]?.origin === 'unknown' ? openEnded(ledger.entries[i]) : range)),
+  );
   const measured = check.measure(at);
   const asks = judged.status === 'undecided' && depth.thresholds ? thresholdsOf(problemOf([check], field), ledger) : [];
   return {

@@ -63,8 +63,24 @@ const hooks: readonly CheckId[] = [
 export const checksByHold: Readonly<Record<Hold, readonly CheckId[]>> = {
   bareBalls: ['mounting', ...frontFrame],
   uFrame: ['mounting', ...frontFrame, ...hooks, 'rear.upperPin', 'rear.clevis', 'rear.mast', 'limit.couplerLoad'],
-  triangle: ['mounting', ...frontFrame, 'rear.receiver', 'rear.receiverAngle', 'rear.receiverWidth', 'limit.couplerLoad'],
-  clawEnds: ['mounting', 'front.span', ...frontTopLink, 'rear.claw', 'rear.ballOnPin', 'rear.retention', 'rear.room', 'limit.couplerLoad'],
+  triangle: [
+    'mounting',
+    ...frontFrame,
+    'rear.receiver',
+    'rear.receiverAngle',
+    'rear.receiverWidth',
+    'limit.couplerLoad',
+  ],
+  clawEnds: [
+    'mounting',
+    'front.span',
+    ...frontTopLink,
+    'rear.claw',
+    'rear.ballOnPin',
+    'rear.retention',
+    'rear.room',
+    'limit.couplerLoad',
+  ],
   bar: [
     'mounting',
     'front.lowerPin',
@@ -78,5 +94,13 @@ export const checksByHold: Readonly<Record<Hold, readonly CheckId[]>> = {
     'rear.jawSpan',
     'limit.couplerLoad',
   ],
-  hookEnds: ['mounting', 'front.lowerPin', 'front.retention', 'front.span', ...frontTopLink, ...hooks, 'limit.couplerLoad'],
+  hookEnds: [
+    'mounting',
+    'front.lowerPin',
+    'front.retention',
+    'front.span',
+    ...frontTopLink,
+    ...hooks,
+    'limit.couplerLoad',
+  ],
 };

@@ -39,7 +39,12 @@ export function judgeMounting(implement: Implement, hold: Hold): MountingResult 
   return floatSits === 'behindPin' ? { status: 'pass' } : { status: 'fail', reason: mounting };
 }
 
-/** Has the implement an upper pin at all? Unknown styles are taken to have one, to be asked. */
+/**
+ * Has the implement an upper pin at all? Unknown styles are taken to have one, to be asked.
+ *
+ * @param implement an implement of it [JSON or record]
+ * @returns false where the style has none [boolean]
+ */
 export function hasUpperPin(implement: Implement): boolean {
   return implement.mounting === undefined || !withoutUpperPin.includes(implement.mounting);
 }

@@ -55,7 +55,8 @@ function pinsAt(path: string, record: PinSet, ledger: Ledger): Pins {
     toHole: term('shoulderToHole'),
     washer: term('washer'),
     sign: () => sign,
-    shoulders: (ballWidth) => fromShoulders(term('shoulderSpan'), record.shoulderSpan?.provenance.from, sign, ballWidth),
+    shoulders: (ballWidth) =>
+      fromShoulders(term('shoulderSpan'), record.shoulderSpan?.provenance.from, sign, ballWidth),
     upperOver: over('upperPinDiameter', 'upperBushingOutside'),
     clevisGap: term('clevisGap'),
     clevisOuter: term('clevisOuterWidth'),
@@ -74,7 +75,10 @@ function fromShoulders(span: Term, from: string | undefined, sign: 1 | -1, ballW
 function eitherRow(first: Pins, second: Pins, ledger: Ledger): Pins {
   const row = ledger.choice('implement.pinRow', 2);
   const takesFirst = (at: Reading): boolean => row(at).low === 0;
-  const either = (pick: (pins: Pins) => Term): Term => (at) => pick(takesFirst(at) ? first : second)(at);
+  const either =
+    (pick: (pins: Pins) => Term): Term =>
+    (at) =>
+      pick(takesFirst(at) ? first : second)(at);
   const lowered = (pick: (pins: Pins) => Term, by: string): Term => {
     const shift = ledger.later(`implement.secondRow.${by}`);
     return (at) => (takesFirst(at) ? pick(first)(at) : subtract(pick(first)(at), shift(at)));
@@ -96,13 +100,25 @@ function eitherRow(first: Pins, second: Pins, ledger: Ledger): Pins {
   };
 }
 
-/** Ball centre to ball centre with the balls against the shoulders [mm]. */
+/**
+ * Ball centre to ball centre with the balls against the shoulders [mm].
+ *
+ * @param pins the pins [mm]
+ * @param ballWidth width of a ball along the pin [mm]
+ * @returns a term [mm]
+ */
 export function ballCentres(pins: Pins, ballWidth: Term): Term {
   const shoulders = pins.shoulders(ballWidth);
   return (at) => add(shoulders(at), scale(ballWidth(at), pins.sign(at)));
 }
 
 /** How far the pins, counted from their shoulders by `reach` on each side, pass a hook of the given centres and width. */
-export function pastHook(shoulders: Interval, reach: Interval, hookSpan: Interval, hookWidth: Interval, sign: 1 | -1): Interval {
+export function pastHook(
+  shoulders: Interval,
+  reach: Interval,
+  hookSpan: Interval,
+  hookWidth: Interval,
+  sign: 1 | -1,
+): Interval {
   return subtract(add(scale(subtract(shoulders, hookSpan), sign), scale(reach, 2)), hookWidth);
 }

@@ -12,17 +12,30 @@ export function rearChecks(joint: Joint): HookupCheck[] {
   return [
     playWithin('rear.lowerPin', limits.lowerPlay, coupler('hookSeat'), rear.lowerOver),
     playWithin('rear.bushingBore', limits.bushingPlay, rear.bushingInside, rear.lower),
-    atLeastZero('rear.bushingLength', 1, (at) => subtract(subtract(rear.toHole(at), rear.washer(at)), rear.bushingLength(at))),
+    atLeastZero('rear.bushingLength', 1, (at) =>
+      subtract(subtract(rear.toHole(at), rear.washer(at)), rear.bushingLength(at)),
+    ),
     atLeastZero('rear.shoulders', 5, (at) => shouldersInside(joint, at)),
-    atLeastZero('rear.pinSeat', 5, pinsPast(joint, joint.setup.implement.lowerPinPlates === 'double' ? implement('doublePlateGap') : rear.standOut)),
+    atLeastZero(
+      'rear.pinSeat',
+      5,
+      pinsPast(joint, joint.setup.implement.lowerPinPlates === 'double' ? implement('doublePlateGap') : rear.standOut),
+    ),
     atLeastZero('rear.retention', 5, joint.hold === 'clawEnds' ? clawRetention(joint) : hookRetention(joint)),
     playWithin('rear.upperPin', limits.topHookPlay, coupler('topHookThroat'), rear.upperOver),
     clevisCheck(joint),
     mastCheck(joint),
     roomCheck(joint),
-    twoSided('rear.claw', limits.clawPlay, 1, (at) => subtract(implement('pinBallDiameter')(at), coupler('clawSize')(at))),
+    twoSided('rear.claw', limits.clawPlay, 1, (at) =>
+      subtract(implement('pinBallDiameter')(at), coupler('clawSize')(at)),
+    ),
     playWithin('rear.ballOnPin', limits.lowerPlay, implement('pinBallBore'), rear.lower),
-    { ...twoSided('rear.receiverAngle', limits.receiverAngle, 1, (at) => subtract(implement('receiverAngle')(at), coupler('frameAngle')(at))), unit: 'deg' },
+    {
+      ...twoSided('rear.receiverAngle', limits.receiverAngle, 1, (at) =>
+        subtract(implement('receiverAngle')(at), coupler('frameAngle')(at)),
+      ),
+      unit: 'deg',
+    },
     playWithin('rear.receiverWidth', limits.receiverPlay, implement('receiverWidth'), coupler('frameWidth')),
     playWithin('rear.jaw', limits.jawPlay, implement('jawOpening'), coupler('barDiameter')),
     atLeastZero('rear.jawSpan', 5, (at) => subtract(coupler('barLength')(at), implement('jawSpan')(at))),
@@ -30,12 +43,19 @@ export function rearChecks(joint: Joint): HookupCheck[] {
 }
 
 function twoSided(id: HookupCheck['id'], most: number, scale: number, difference: Term): HookupCheck {
-  return { id, unit: 'mm', scale, measure: (at) => ({ quantity: difference(at), low: exactly(-most), high: exactly(most) }) };
+  return {
+    id,
+    unit: 'mm',
+    scale,
+    measure: (at) => ({ quantity: difference(at), low: exactly(-most), high: exactly(most) }),
+  };
 }
 
 /** Centres of the hooks: fixed on a frame, set with the links' spread where the hooks sit on the link ends. */
 function hookCentres(joint: Joint): Term {
-  return joint.hold === 'hookEnds' ? betweenCentres(joint)(joint.ledger.adjuster('tractor.ballSpan').setting) : joint.coupler('hookSpan');
+  return joint.hold === 'hookEnds'
+    ? betweenCentres(joint)(joint.ledger.adjuster('tractor.ballSpan').setting)
+    : joint.coupler('hookSpan');
 }
 
 /** Inner float H − w − S ≥ 0 (S − H − w where the pins point inward), engineering brief §5. */

@@ -1,5 +1,16 @@
 import type { OutlineRecord } from '../../records/index.ts';
-import { add, exactly, gapBetween, lesser, middle, subtract, turned, width, type Interval, type Outline } from '../geometry/index.ts';
+import {
+  add,
+  exactly,
+  gapBetween,
+  lesser,
+  middle,
+  subtract,
+  turned,
+  width,
+  type Interval,
+  type Outline,
+} from '../geometry/index.ts';
 import type { Term } from '../proof/index.ts';
 import { atLeastZero, type HookupCheck, type Joint } from './joint.ts';
 
@@ -29,7 +40,9 @@ function outlineRoom(joint: Joint): Term | null {
   if (bodies.length === 0 || hooks.length === 0) return null;
   const behind = joint.coupler('hookBehind');
   const rise = joint.coupler('hookRise');
-  const least = rememberingLast((place) => bodies.flatMap((body) => hooks.map((hook) => gap(body, hook, place))).reduce(lesser));
+  const least = rememberingLast((place) =>
+    bodies.flatMap((body) => hooks.map((hook) => gap(body, hook, place))).reduce(lesser),
+  );
   return (at) => least({ behind: behind(at), rise: rise(at), turn: joint.turn(at) });
 }
 
@@ -69,7 +82,9 @@ function gap(body: OutlineRecord, hook: OutlineRecord, place: Place): Interval {
 function rearGap(body: OutlineRecord, hook: OutlineRecord, place: Place): Interval | null {
   if (body.rear === undefined || hook.rear === undefined) return null;
   const placed = body.rear.map(([y, z]): readonly [number, number] => [y, z + middle(place.rise)]);
-  const spread = width(place.rise) / 2 + farthest(body.rear) * (1 - Math.cos(Math.max(Math.abs(place.turn.low), Math.abs(place.turn.high))));
+  const spread =
+    width(place.rise) / 2 +
+    farthest(body.rear) * (1 - Math.cos(Math.max(Math.abs(place.turn.low), Math.abs(place.turn.high))));
   return around(gapBetween(placed, hook.rear), spread);
 }
 

@@ -25,7 +25,8 @@ export function thresholdsOf(problem: Problem, ledger: Ledger): Threshold[] {
 
 function thresholdOf(problem: Problem, { index, path }: Entry): Threshold {
   const pieces = segments(problem, index);
-  const pick = (outcome: Outcome): Interval[] => pieces.filter((piece) => piece.outcome === outcome).map(({ low, high }) => ({ low, high }));
+  const pick = (outcome: Outcome): Interval[] =>
+    pieces.filter((piece) => piece.outcome === outcome).map(({ low, high }) => ({ low, high }));
   return { path, passes: pick('passes'), fails: pick('fails') };
 }
 

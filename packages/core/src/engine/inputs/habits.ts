@@ -7,8 +7,18 @@ export interface Habit {
 }
 
 const washer: Habit = { low: 0, high: 3, origin: 'habit', basis: 'at most 3 mm thick, common practice, no source' };
-const besideTheEnds: Habit = { low: -50, high: 50, origin: 'habit', basis: 'within 50 mm of the link ends, our own wide default' };
-const nearlyAbove: Habit = { low: -10, high: 25, origin: 'habit', basis: 'nearly straight above, our own wide default' };
+const besideTheEnds: Habit = {
+  low: -50,
+  high: 50,
+  origin: 'habit',
+  basis: 'within 50 mm of the link ends, our own wide default',
+};
+const nearlyAbove: Habit = {
+  low: -10,
+  high: 25,
+  origin: 'habit',
+  basis: 'nearly straight above, our own wide default',
+};
 const sweep: Habit = { low: 75, high: 100, origin: 'habit', basis: 'a block of 75 to 100 mm, from memory and weak' };
 
 /** Stand-ins by path; a path that is not here has none. Each is listed under what was assumed. */

@@ -86,8 +86,14 @@ function openStops(register: Register, path: string, at: readonly Bound[]): Term
   return (box) => (options[taken(box).low] as Term)(box);
 }
 
-function makeAdjuster(register: Register, path: string, value: Value | undefined, category: Category | undefined): Adjuster {
-  const limits = value?.kind === 'adjustable' ? [limit(value.lowest), limit(value.highest)] : standInsForEnds(path, category);
+function makeAdjuster(
+  register: Register,
+  path: string,
+  value: Value | undefined,
+  category: Category | undefined,
+): Adjuster {
+  const limits =
+    value?.kind === 'adjustable' ? [limit(value.lowest), limit(value.highest)] : standInsForEnds(path, category);
   const [lowest, highest] = limits as readonly [Limit, Limit];
   return {
     setting: register.setting(path, { low: lowest.low, high: highest.high }),
@@ -126,8 +132,7 @@ function categoryAt(setup: Setup, path: string): Category | undefined {
 
 function lookUp(setup: Setup, path: string): Value | undefined {
   return path.split('.').reduce<unknown>((node, key) => (node as Record<string, unknown> | undefined)?.[key], setup) as
-    | Value
-    | undefined;
+    Value | undefined;
 }
 
 /** The box in which every entry has its whole range. */
@@ -148,7 +153,12 @@ export function traced(ledger: Ledger, read: (at: Reading) => unknown): Readonly
   return seen;
 }
 
-function traceInto(ledger: Ledger, read: (at: Reading) => unknown, taken: ReadonlyMap<number, number>, seen: Set<number>): void {
+function traceInto(
+  ledger: Ledger,
+  read: (at: Reading) => unknown,
+  taken: ReadonlyMap<number, number>,
+  seen: Set<number>,
+): void {
   let open: ChoiceRange | null = null;
   read((index) => {
     seen.add(index);

@@ -5,12 +5,21 @@ import { decide } from './decide.ts';
 import { judge, type Field } from './judge.ts';
 import type { Problem } from './problem.ts';
 
-function check(id: string, quantity: Check['measure'] extends (at: infer At) => unknown ? (at: At) => Interval : never, low: number | null, high: number | null): Check {
+function check(
+  id: string,
+  quantity: Check['measure'] extends (at: infer At) => unknown ? (at: At) => Interval : never,
+  low: number | null,
+  high: number | null,
+): Check {
   return {
     id,
     unit: 'mm',
     scale: 1,
-    measure: (at) => ({ quantity: quantity(at), low: low === null ? null : exactly(low), high: high === null ? null : exactly(high) }),
+    measure: (at) => ({
+      quantity: quantity(at),
+      low: low === null ? null : exactly(low),
+      high: high === null ? null : exactly(high),
+    }),
   };
 }
 
@@ -67,7 +76,12 @@ describe('judge', () => {
   });
   test('a choice of holes passes where one hole does', () => {
     const fits = check('fits', (at) => exactly([440, 457, 470][at(0).low] ?? 0), 455, 459);
-    const field: Field = { box: [interval(0, 2)], isSetting: () => false, choices: [{ index: 0, count: 3 }], reads: () => new Set([0]) };
+    const field: Field = {
+      box: [interval(0, 2)],
+      isSetting: () => false,
+      choices: [{ index: 0, count: 3 }],
+      reads: () => new Set([0]),
+    };
     const [judged] = judge([fits], field);
     expect(judged?.status).toBe('pass');
     expect(judged?.setting[0]).toEqual(exactly(1));

@@ -95,7 +95,8 @@ function corner(problem: Problem, check: Check, sign: 1 | -1): Box {
   const centre = reader(box);
   const pick = (index: number): number => {
     const range = rangeOf(problem.box, index);
-    const at = (value: number) => marginOf(check.measure((i) => (i === index ? { low: value, high: value } : centre(i)))).low;
+    const at = (value: number) =>
+      marginOf(check.measure((i) => (i === index ? { low: value, high: value } : centre(i)))).low;
     return sign * (at(range.high) - at(range.low)) >= 0 ? range.high : range.low;
   };
   return atPoint(problem.box, problem.uncertain, (_, index) => pick(index));

@@ -36,7 +36,9 @@ export interface Judged {
  * @returns the standing of each check, in the order given [status]
  */
 export function judge(checks: readonly Check[], field: Field): Judged[] {
-  const judged = new Map(groups(checks, field).flatMap((group) => judgeGroup(group, field).map((one) => [one.check, one])));
+  const judged = new Map(
+    groups(checks, field).flatMap((group) => judgeGroup(group, field).map((one) => [one.check, one])),
+  );
   return checks.map((check) => judged.get(check) as Judged);
 }
 
@@ -70,7 +72,10 @@ interface Alone {
  * The outcome of a group. One member that fails alone fails the group; without adjusters a group passes where all members
  * do and is open where just one is. Only what is left needs the joint search.
  */
-function decideTogether(problem: Problem, alone: readonly Alone[]): { outcome: Decision['outcome']; decision: Decision | null } {
+function decideTogether(
+  problem: Problem,
+  alone: readonly Alone[],
+): { outcome: Decision['outcome']; decision: Decision | null } {
   const [first] = alone;
   if (alone.length === 1 && first !== undefined) return { outcome: first.decision.outcome, decision: first.decision };
   if (alone.some(({ decision }) => decision.outcome === 'fails')) return { outcome: 'fails', decision: null };
@@ -111,7 +116,9 @@ function subsets<T>(items: readonly T[], size: number): T[][] {
 export function problemOf(checks: readonly Check[], field: Field): Problem {
   const read = [...new Set(checks.flatMap((check) => [...field.reads(check)]))].sort((a, b) => a - b);
   const choices = field.choices.filter(({ index }) => read.includes(index));
-  const ranges = read.filter((index) => !choices.some((choice) => choice.index === index) && width(rangeOf(field.box, index)) > 0);
+  const ranges = read.filter(
+    (index) => !choices.some((choice) => choice.index === index) && width(rangeOf(field.box, index)) > 0,
+  );
   return {
     checks,
     box: field.box,

@@ -1,6 +1,17 @@
 import { middle, width } from '../geometry/index.ts';
 import { nearlyZero } from './check.ts';
-import { atPoint, combinations, halves, leastCertain, leastPossible, rangeOf, widest, withRange, type Box, type Problem } from './problem.ts';
+import {
+  atPoint,
+  combinations,
+  halves,
+  leastCertain,
+  leastPossible,
+  rangeOf,
+  widest,
+  withRange,
+  type Box,
+  type Problem,
+} from './problem.ts';
 
 /** A setting of every adjuster, and the least scaled margin that it makes certain over the box. */
 export interface BestSetting {

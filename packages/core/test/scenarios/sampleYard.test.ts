@@ -1,0 +1,131 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { assess, type Answer } from '../../src/engine/assess/index.ts';
+import type { CheckId, Finding } from '../../src/engine/hookup/index.ts';
+import { setupFrom, withEdits, yardErrors, type SetupDocument, type YardDocument } from '../../src/records/index.ts';
+
+const yard = JSON.parse(
+  readFileSync(new URL('../../../../examples/sample-yard.json', import.meta.url), 'utf8'),
+) as YardDocument;
+
+function named(records: readonly SetupDocument[], part: string): SetupDocument {
+  const found = records.find((record) => String(record['name']).includes(part));
+  if (found === undefined) throw new Error(`no ${part} in the yard`);
+  return found;
+}
+
+function setup(tractor: string, coupler: string | null, implement: string): SetupDocument {
+  return setupFrom(
+    yard,
+    named(yard.tractors, tractor),
+    coupler === null ? null : named(yard.couplers, coupler),
+    named(yard.implements, implement),
+  );
+}
+
+function answer(document: SetupDocument): Answer {
+  const assessment = assess(document, { full: false });
+  if (!assessment.ok) throw new Error(JSON.stringify(assessment.errors));
+  return assessment.answer;
+}
+
+function finding({ findings }: Answer, id: CheckId): Finding {
+  return findings.find((one) => one.id === id) as Finding;
+}
+
+test('every record of the sample yard can be read', () => {
+  expect(yardErrors(yard)).toEqual([]);
+});
+
+describe('scenario A: what does not hook up fails for the reason of the story', () => {
+  test('35 hp, box blade on the coupler: the upper pin is about 51 mm too high, a plate cures it', () => {
+    const result = answer(setup('35', 'U-28', 'box blade'));
+    const mast = finding(result, 'rear.mast');
+    expect(mast.side).toBe('high');
+    expect(mast.quantity?.low).toBeCloseTo(49.5, 1);
+    expect(mast.quantity?.high).toBeCloseTo(52.5, 1);
+    expect(result.outcomes.hooksUp).toBe('withParts');
+    expect(result.lead?.id).toBe('rear.mast');
+  });
+  test('35 hp, rake on the coupler: the shoulders are 9.5 mm too wide on each side', () => {
+    const shoulders = finding(answer(setup('35', 'U-28', 'rake')), 'rear.shoulders');
+    const middle = ((shoulders.margin?.low ?? 0) + (shoulders.margin?.high ?? 0)) / 2;
+    expect(middle / 2).toBeCloseTo(-9.5, 9);
+  });
+  test('35 hp, rear blade without coupler: its pin is thicker than the bore', () => {
+    const result = answer(setup('35', null, 'rear blade'));
+    expect(result.outcomes.hooksUp).toBe('willNot');
+    expect(result.lead?.id).toBe('front.lowerPin');
+    expect(result.lead?.side).toBe('low');
+  });
+  test('55 hp, rear blade on the coupler: the span is 64.5 mm too wide on each side', () => {
+    const shoulders = finding(answer(setup('55', 'U-28', 'rear blade')), 'rear.shoulders');
+    expect(shoulders.status).toBe('fail');
+    expect(((shoulders.margin?.low ?? 0) + (shoulders.margin?.high ?? 0)) / 4).toBeCloseTo(-64.5, 9);
+  });
+  for (const tractor of ['35', '55']) {
+    test(`${tractor} hp, post auger on the coupler: there is no upper pin`, () => {
+      const result = answer(setup(tractor, 'U-28', 'auger'));
+      expect(result.outcomes.hooksUp).toBe('willNot');
+      expect(result.lead?.id).toBe('mounting');
+      expect(finding(result, 'rear.mast').reason).toBe('noUpperPin');
+    });
+  }
+  test('35 hp, everything else of the story hooks up on the coupler as it stands', () => {
+    for (const implement of ['rotary cutter', 'tiller', 'bale spear', 'finish mower']) {
+      expect(answer(setup('35', 'U-28', implement)).outcomes.hooksUp, implement).toBe('works');
+    }
+  });
+  test('55 hp, the coupler needs two lower bushings and a top bushing at its front', () => {
+    const result = answer(setup('55', 'U-28', 'tiller'));
+    expect(result.outcomes.hooksUp).toBe('withParts');
+    const needed = result.cures.filter((cure) => cure.inSmallestSet);
+    expect(needed.map(({ on }) => on)).toEqual(['coupler.front', 'coupler.front']);
+    expect(new Set(needed.flatMap(({ cures }) => cures))).toEqual(new Set(['front.lowerPin', 'front.upperPin']));
+  });
+});
+
+describe('scenario F: an inherited box blade', () => {
+  test('without the coupler it hooks up; with links that do not splay the top link reaches 626 mm, links level', () => {
+    const direct = setup('35', null, 'box blade');
+    expect(answer(direct).outcomes.hooksUp).toBe('works');
+    // The story reckons with a straight link and a working height of 430 mm (628 mm); links level stand at 420 mm.
+    const straight = withEdits(direct, [{ path: 'tractor.lowerLinkPivotSpan', value: 696 }]);
+    const { low, high } = finding(answer(straight), 'front.topLink').quantity ?? { low: null, high: null };
+    expect(((low ?? 0) + (high ?? 0)) / 2).toBeCloseTo(626, 0);
+  });
+  test('with a top link that ends at 600 mm it does not, and says so', () => {
+    const short = withEdits(setup('35', null, 'box blade'), [
+      { path: 'tractor.topLinkLength', value: { adjustable: { between: [450, 600] } } },
+    ]);
+    const result = answer(short);
+    expect(result.outcomes.hooksUp).toBe('willNot');
+    expect(result.lead?.id).toBe('front.topLink');
+    expect(result.lead?.side).toBe('high');
+  });
+  test('if nobody sells the plate, it will not hook up on the coupler', () => {
+    const bare = withEdits(setup('35', 'U-28', 'box blade'), [{ path: 'parts', value: [] }]);
+    expect(answer(bare).outcomes.hooksUp).toBe('willNot');
+  });
+  test('a rented one is not offered the plate', () => {
+    const rented = withEdits(setup('35', 'U-28', 'box blade'), [{ path: 'implement.alteration', value: 'rented' }]);
+    expect(answer(rented).cures).toEqual([]);
+  });
+});
+
+test('every cure that is offered in the yard really turns its failure into a pass when it is applied', () => {
+  let applied = 0;
+  for (const tractor of yard.tractors) {
+    for (const coupler of [null, ...yard.couplers]) {
+      for (const implement of yard.implements) {
+        const document = setupFrom(yard, tractor, coupler, implement);
+        for (const cure of answer(document).cures) {
+          const after = answer(withEdits(document, cure.edits));
+          for (const id of cure.cures) expect(finding(after, id).status, `${cure.part} for ${id}`).toBe('pass');
+          applied += 1;
+        }
+      }
+    }
+  }
+  expect(applied).toBeGreaterThan(10);
+});
