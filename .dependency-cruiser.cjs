@@ -78,7 +78,12 @@ module.exports = {
       from: { path: `${core}([^/]+)/`, ...production },
       to: { path: `${core}(?!$1/)[^/]+/(?!index\\.ts|[^/]+/index\\.ts)`, pathNot: `${core}$1/` },
     },
-    { name: 'no-circular', severity: 'error', from: { path: '^packages/' }, to: { circular: true } },
+    {
+      name: 'no-circular',
+      severity: 'error',
+      from: { path: '^packages/' },
+      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
+    },
     { name: 'no-unresolvable', severity: 'error', from: {}, to: { couldNotResolve: true } },
   ],
   options: {

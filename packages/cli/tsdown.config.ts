@@ -5,6 +5,6 @@ export default defineConfig({
   format: 'esm',
   platform: 'node',
   target: 'node20',
-  noExternal: [/^@hitchwright\//, 'zod', 'fflate'],
+  deps: { alwaysBundle: [/^@hitchwright\//, 'zod', 'fflate'] },
   outExtensions: () => ({ js: '.js' }),
 });

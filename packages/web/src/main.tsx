@@ -1,9 +1,9 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { App } from './app/App.tsx';
 import './styles/fonts.css';
 import './styles/tokens.css';
 import './styles/base.css';
+import { App } from './app/App.tsx';
 
 const root = document.getElementById('root');
 if (root === null) throw new Error('invariant: index.html has no #root');

@@ -1,6 +1,21 @@
-import type { Answer } from '../engine/assess/index.ts';
-import type { Setup } from '../records/index.ts';
-import type { UnitSystem } from '../units/index.ts';
-export interface Scene { readonly title: string }
-export function rearView(setup: Setup, answer: Answer, options: { readonly system: UnitSystem }): Scene { void setup; void answer; void options; return { title: '' }; }
-export function sceneToSvg(scene: Scene): string { return scene.title; }
+export { balloonsOf } from './balloonsOf.ts';
+export { dimensionParts, type DimensionParts } from './dimensionParts.ts';
+export { hatchLines } from './hatchLines.ts';
+export { rearView, type ViewOptions } from './rearView.ts';
+export type {
+  Balloon,
+  Bounds,
+  Circle,
+  Dimension,
+  Hatch,
+  Item,
+  Lettering,
+  LineRole,
+  Point,
+  ScaleBar,
+  Scene,
+  Stroke,
+  Tone,
+} from './scene.ts';
+export type { Format } from './sheet.ts';
+export { sceneToSvg, type SvgOptions } from './svg/sceneToSvg.ts';

@@ -23,6 +23,8 @@ export interface Stroke extends Common {
   readonly points: readonly Point[];
   readonly closed: boolean;
   readonly fill?: 'sheet' | 'line';
+  /** Marks the outline of a pin, which is what is at fault where something misses. */
+  readonly part?: 'pin';
 }
 
 /** A circle. */
@@ -81,12 +83,12 @@ export interface Dimension extends Common {
   readonly mmPerUnit: number;
 }
 
-/** The number of a note, with a leader to what it is about. */
+/** The number of a note, with a leader to what it is about; a further note about the same thing has none. */
 export interface Balloon extends Common {
   readonly kind: 'balloon';
   readonly at: Point;
   readonly number: number;
-  readonly leaderTo: Point;
+  readonly leaderTo: Point | null;
   /** Filled with the accent: something is wrong. */
   readonly filled: boolean;
 }
@@ -100,6 +102,7 @@ export interface ScaleBar extends Common {
   readonly label: string;
 }
 
+/** Anything a scene is made of. */
 export type Item = Stroke | Circle | Hatch | Lettering | Dimension | Balloon | ScaleBar;
 
 /** The box that a drawing fills [mm]. */

@@ -52,7 +52,7 @@ export const sheets: Readonly<Record<Format, Sheet>> = {
     width: 390 * onScreen,
     beside: 0,
     height: 80,
-    detailHeight: 74,
+    detailHeight: 106,
     margin: 3,
     letters: px({ title: 17, note: 15, dimension: 18, second: 15, misfit: 38, detailMisfit: 38, word: 19 }),
     stacked: false,

@@ -32,15 +32,9 @@ function UnitsSwitch() {
   return (
     <button type="button" className="quiet units" onClick={() => chooseSystem(isMetric ? 'us' : 'metric')}>
       <span className="unseen">Units: </span>
-      {isMetric ? (
-        <>
-          <b>mm</b> (in)
-        </>
-      ) : (
-        <>
-          <b>in</b> (mm)
-        </>
-      )}
+      <span>
+        <b>{isMetric ? 'mm' : 'in'}</b> {isMetric ? '(in)' : '(mm)'}
+      </span>
       <span className="unseen">. Switch to {isMetric ? 'inches' : 'millimetres'} first</span>
     </button>
   );

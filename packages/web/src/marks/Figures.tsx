@@ -17,7 +17,15 @@ export function Figures({ text }: { readonly text: string }) {
   return <>{pieces}</>;
 }
 
-function MixedNumber({ whole, above, below }: { readonly whole: string; readonly above: string; readonly below: string }) {
+function MixedNumber({
+  whole,
+  above,
+  below,
+}: {
+  readonly whole: string;
+  readonly above: string;
+  readonly below: string;
+}) {
   return (
     <span className="figure">
       <span aria-hidden="true">

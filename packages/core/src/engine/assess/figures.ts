@@ -15,19 +15,15 @@ export interface UsedFigure {
  * can be set the setting.
  */
 export function usedFigures({ ledger, setting }: HookupJudgement): Readonly<Record<string, UsedFigure>> {
-  const used = new Set(ledger.entries.map((entry) => entry.path.split('.adjustable.')[0] as string));
   const at = reader(setting);
   const figures: Record<string, UsedFigure> = {};
   for (const path of fieldRules.keys()) {
-    if (used.has(path)) {
-      const { low, high } = ledger.term(path)(at);
-      figures[path] = {
-        low,
-        high,
-        origin: ledger.entries.find((entry) => entry.path.startsWith(path))?.origin ?? 'stated',
-      };
-    } else if (ledger.given(path)) {
-      const given = givenRange(ledger.value(path) as Value);
+    const entry = ledger.entries.find((one) => one.path === path);
+    const stop = ledger.entries.find((one) => one.path.startsWith(`${path}.adjustable.at.`));
+    if (entry !== undefined) figures[path] = { ...at(entry.index), origin: entry.origin };
+    else if (stop !== undefined) figures[path] = { ...ledger.term(path)(at), origin: 'stated' };
+    else {
+      const given = ledger.given(path) ? givenRange(ledger.value(path) as Value) : null;
       if (given !== null) figures[path] = given;
     }
   }

@@ -10,7 +10,7 @@ export function CheckActions({ isAnswered }: { readonly isAnswered: boolean }) {
       </a>
       {isAnswered ? (
         <>
-          <button type="button" className="quiet" onClick={() => print()}>
+          <button type="button" className="quiet desk-only" onClick={() => print()}>
             Print
           </button>
           <SendButton className="quiet desk-only" />
@@ -33,7 +33,7 @@ export function PhoneBar({ panel, onPanel }: PhoneBarProps) {
   };
   return (
     <nav className="phone-bar" aria-label="This check">
-      <button type="button" className="button-solid" aria-pressed={panel.shows === 'notes'} onClick={() => show('notes')}>
+      <button type="button" aria-pressed={panel.shows === 'notes'} onClick={() => show('notes')}>
         Notes
       </button>
       <button type="button" aria-pressed={panel.shows === 'dimensions'} onClick={() => show('dimensions')}>
@@ -55,7 +55,9 @@ function SendButton({ className }: { readonly className: string }) {
   };
   return (
     <button type="button" className={className} onClick={() => void send()}>
-      <span aria-live="polite">{{ 'not yet': 'Copy link', copied: 'Link copied', 'by hand': 'Copy it from the address' }[sent]}</span>
+      <span aria-live="polite">
+        {{ 'not yet': 'Copy link', copied: 'Link copied', 'by hand': 'Copy it from the address' }[sent]}
+      </span>
     </button>
   );
 }

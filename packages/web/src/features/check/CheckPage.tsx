@@ -8,6 +8,7 @@ import { isWhole, withMachine } from '../question/question.ts';
 import { QuestionSentence } from '../question/QuestionSentence.tsx';
 import type { Machine } from '../yard/sampleYard.ts';
 import { CheckActions, PhoneBar } from './CheckActions.tsx';
+import type { AppliedCure } from './CureList.tsx';
 import { EmptyCheck } from './EmptyCheck.tsx';
 import { Sheet, type SidePanel } from './Sheet.tsx';
 import { inUnits } from './inUnits.ts';
@@ -15,15 +16,19 @@ import { inUnits } from './inUnits.ts';
 /** The check: a question, its answer, and everything that can be changed about it. */
 export function CheckPage({ opened }: { readonly opened: SetupDocument | null }) {
   const [document, setDocument] = useState(opened);
+  const [applied, setApplied] = useState<AppliedCure | null>(null);
   const [panel, setPanel] = useState<SidePanel>({ shows: 'notes' });
   const { system } = usePreferences();
   useFragment(document);
+  const change = (next: SetupDocument | null, cure: AppliedCure | null = null): void => {
+    setDocument(next);
+    setApplied(cure);
+  };
   const choose = (machine: Machine, choice: Choice): void => {
-    setDocument((before) => withMachine(before, machine, choice.record));
+    change(withMachine(document, machine, choice.record));
     if (choice.typed === true) setPanel({ shows: 'dimensions', machine });
   };
-  const edit = (edits: readonly Edit[]): void =>
-    setDocument((before) => (before === null ? null : withEdits(inUnits(before, system), edits)));
+  const edited = (edits: readonly Edit[]): SetupDocument => withEdits(inUnits(document ?? {}, system), edits);
   const whole = isWhole(document) ? document : null;
   return (
     <>
@@ -34,7 +39,15 @@ export function CheckPage({ opened }: { readonly opened: SetupDocument | null })
         {whole === null ? (
           <EmptyCheck document={document} />
         ) : (
-          <Sheet document={whole} panel={panel} onPanel={setPanel} onEdit={edit} onReplace={setDocument} />
+          <Sheet
+            document={whole}
+            panel={panel}
+            onPanel={setPanel}
+            applied={applied}
+            onEdit={(edits) => change(edited(edits))}
+            onApply={(text, edits) => change(edited(edits), document === null ? null : { text, before: document })}
+            onUndo={() => change(applied?.before ?? document)}
+          />
         )}
       </main>
       {whole === null ? null : <PhoneBar panel={panel} onPanel={setPanel} />}

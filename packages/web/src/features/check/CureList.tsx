@@ -12,7 +12,7 @@ export interface AppliedCure {
   readonly before: SetupDocument;
 }
 
-interface CureListProps {
+export interface CureListProps {
   readonly answered: Answered;
   readonly applied: AppliedCure | null;
   readonly onApply: (text: string, edits: readonly Edit[]) => void;
@@ -34,7 +34,14 @@ export function CureList({ answered: { answer }, applied, onApply, onUndo }: Cur
           <p>
             <Figures text={applied.text} />
           </p>
-          <button type="button" onClick={onUndo}>
+          <button
+            autoFocus
+            type="button"
+            onClick={() => {
+              document.getElementById('cures-title')?.focus();
+              onUndo();
+            }}
+          >
             Undo
           </button>
         </div>
@@ -42,11 +49,22 @@ export function CureList({ answered: { answer }, applied, onApply, onUndo }: Cur
       {cures.map((cure, i) => (
         <CureCell key={`${cure.kind} ${cure.part} ${cure.on} ${i}`} cure={cure} number={i + 1} onApply={onApply} />
       ))}
-      {alternatives.map((alternative) => (
-        <AlternativeCell key={`${alternative.kind} ${alternative.coupler}`} alternative={alternative} onApply={onApply} />
+      {inOrder(alternatives).map((alternative) => (
+        <AlternativeCell
+          key={`${alternative.kind} ${alternative.coupler}`}
+          alternative={alternative}
+          onApply={onApply}
+        />
       ))}
     </section>
   );
+}
+
+const ranks: readonly Alternative['outcome'][] = ['works', 'withParts', 'measureFirst', 'willNot', 'notChecked'];
+
+/** Ways that hook up stand before those that don't. */
+function inOrder(alternatives: readonly Alternative[]): Alternative[] {
+  return [...alternatives].sort((a, b) => ranks.indexOf(a.outcome) - ranks.indexOf(b.outcome));
 }
 
 type Apply = Pick<CureListProps, 'onApply'>;

@@ -2,7 +2,7 @@ import { linkOf } from '@hitchwright/core/exchange';
 import { setupFrom, type SetupDocument } from '@hitchwright/core/records';
 import { Figures } from '../../marks/Figures.tsx';
 import { recordAt } from '../question/question.ts';
-import { nameOf, sampleYard } from '../yard/sampleYard.ts';
+import { exampleNames, nameOf, recordNamed, sampleYard } from '../yard/sampleYard.ts';
 import { AnswerGrid } from './AnswerGrid.tsx';
 import { Drawing } from './Drawing.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
@@ -26,13 +26,12 @@ export function EmptyCheck({ document }: { readonly document: SetupDocument | nu
 
 const example = exampleFrom();
 
-/** The sample yard's box blade on its smaller tractor with a coupler: an upper pin that misses. */
+/** The setup of the worked example; null in a yard that lacks one of its machines. */
 function exampleFrom(): SetupDocument | null {
-  const [tractor] = sampleYard.tractors;
-  const [coupler] = sampleYard.couplers;
-  const implement = sampleYard.implements.find((record) => nameOf(record, '').includes('box blade')) ?? sampleYard.implements[0];
-  if (tractor === undefined || coupler === undefined || implement === undefined) return null;
-  return setupFrom(sampleYard, tractor, coupler, implement);
+  const tractor = recordNamed('tractor', exampleNames.tractor);
+  const coupler = recordNamed('coupler', exampleNames.coupler);
+  const implement = recordNamed('implement', exampleNames.implement);
+  return tractor === null || implement === null ? null : setupFrom(sampleYard, tractor, coupler, implement);
 }
 
 const none: readonly SetupDocument[] = [];
@@ -52,7 +51,7 @@ function WorkedExample({ example }: { readonly example: SetupDocument }) {
         </a>
       </div>
       <div className="sheet sheet-example">
-        <TitleBlock answered={answered} reply={reply} isOlder={false} sampleNames={[]} />
+        <TitleBlock answered={answered} reply={reply} isOlder={false} />
         {answered === null ? null : <AnswerGrid answer={answered.answer} />}
         <div className="sheet-left">{answered === null ? null : <Drawing answered={answered} />}</div>
         <div className="sheet-side pad">

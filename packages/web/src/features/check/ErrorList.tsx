@@ -12,7 +12,9 @@ export function ErrorList({ errors, onShow }: ErrorListProps) {
   if (errors.length === 0) return null;
   return (
     <section className="errors" aria-labelledby="errors-title">
-      <h3 id="errors-title">{errors.length === 1 ? 'One entry can’t be read' : `${errors.length} entries can’t be read`}</h3>
+      <h3 id="errors-title">
+        {errors.length === 1 ? 'One entry can’t be read' : `${errors.length} entries can’t be read`}
+      </h3>
       <ul className="plain-list">
         {errors.map((error) => (
           <li key={`${error.path} ${error.code}`}>

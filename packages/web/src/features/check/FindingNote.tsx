@@ -7,7 +7,7 @@ import { InputTable } from './InputTable.tsx';
 import { marginText } from './margin.ts';
 
 interface FindingNoteProps {
-  readonly number: number;
+  readonly number: number | null;
   readonly finding: Finding;
   readonly setup: Setup;
 }
@@ -26,10 +26,8 @@ export function FindingNote({ number, finding, setup }: FindingNoteProps) {
   const { system } = usePreferences();
   const margin = marginText(finding, system);
   return (
-    <li className={`finding finding-${finding.status}`} id={`note-${number}`}>
-      <span className="balloon" aria-hidden="true">
-        {number}
-      </span>
+    <li className={`finding finding-${finding.status}`} id={`note-${finding.id}`}>
+      {number === null ? <span /> : <Balloon number={number} />}
       <div>
         <h3 className="finding-title">
           {titleOf(finding)}
@@ -53,5 +51,14 @@ export function FindingNote({ number, finding, setup }: FindingNoteProps) {
         )}
       </div>
     </li>
+  );
+}
+
+function Balloon({ number }: { readonly number: number }) {
+  return (
+    <span className="balloon">
+      <span className="unseen">Note </span>
+      {number}
+    </span>
   );
 }

@@ -13,12 +13,13 @@ interface NotesProps {
   readonly onMeasure: (field: string) => void;
 }
 
-/** Cautions that belong to the time after the first hook-up close the notes; every other one opens them. */
-const closing: readonly CautionId[] = ['firstLift', 'manualPrevails'];
+/** Cautions for what comes after the pins are in close the notes; every other one opens them. */
+const closing: readonly CautionId[] = ['hookUpOnly', 'shaftMovesBack', 'firstLift', 'manualPrevails'];
 
 /** The numbered notes of the sheet. */
 export function Notes({ answered, onMeasure }: NotesProps) {
   const { answer } = answered;
+  const isOpen = answer.outcomes.hooksUp === 'measureFirst';
   const opening = answer.cautions.filter((id) => !closing.includes(id));
   return (
     <section className="notes" aria-labelledby="notes-title">
@@ -26,12 +27,13 @@ export function Notes({ answered, onMeasure }: NotesProps) {
         Notes
       </h2>
       <Cautions ids={opening} />
-      <ToMeasure answer={answer} onMeasure={onMeasure} />
+      {isOpen ? <ToMeasure answer={answer} onMeasure={onMeasure} /> : null}
       <ol className="findings">
-        {numberedFindings(answer).map(({ number, finding }) => (
+        {numberedFindings(answered).map(({ number, finding }) => (
           <FindingNote key={finding.id} number={number} finding={finding} setup={answered.setup} />
         ))}
       </ol>
+      {isOpen ? null : <ToMeasure answer={answer} onMeasure={onMeasure} />}
       <TakenForGranted assumed={answer.assumed} />
       <NotNeeded answered={answered} />
       <Cautions ids={answer.cautions.filter((id) => closing.includes(id))} />

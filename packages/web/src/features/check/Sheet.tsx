@@ -1,14 +1,15 @@
 import { type Edit, type SetupDocument } from '@hitchwright/core/records';
-import { lazy, Suspense, useState } from 'react';
+import { lazy, Suspense } from 'react';
 import { sampleNames } from '../question/question.ts';
 import { sampleYard, type Machine } from '../yard/sampleYard.ts';
 import { AnswerGrid } from './AnswerGrid.tsx';
-import { CureList, type AppliedCure } from './CureList.tsx';
+import { CureList, type CureListProps } from './CureList.tsx';
 import { Drawing } from './Drawing.tsx';
 import { ErrorList } from './ErrorList.tsx';
 import { Notes } from './Notes.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
 import { VerdictSpoken } from './VerdictSpoken.tsx';
+import type { Reply } from './assessor.ts';
 import { useAssessment } from './useAssessment.ts';
 import './sheet.css';
 
@@ -18,40 +19,30 @@ const DimensionsPanel = lazy(() =>
 
 /** What stands beside the drawing: the notes, or the dimensions with the field to begin with. */
 export type SidePanel =
-  | { readonly shows: 'notes' }
-  | { readonly shows: 'dimensions'; readonly machine?: Machine; readonly field?: string };
+  { readonly shows: 'notes' } | { readonly shows: 'dimensions'; readonly machine?: Machine; readonly field?: string };
 
-interface SheetProps {
+interface SheetProps extends Pick<CureListProps, 'applied' | 'onApply' | 'onUndo'> {
   readonly document: SetupDocument;
   readonly panel: SidePanel;
   readonly onPanel: (panel: SidePanel) => void;
   readonly onEdit: (edits: readonly Edit[]) => void;
-  readonly onReplace: (document: SetupDocument) => void;
 }
 
 /** The drawing sheet of one check: title block, drawing, notes, cures. */
-export function Sheet({ document, panel, onPanel, onEdit, onReplace }: SheetProps) {
+export function Sheet({ document, panel, applied, onPanel, onEdit, onApply, onUndo }: SheetProps) {
   const { answered, reply } = useAssessment(document, couplersBeside(document));
-  const [applied, setApplied] = useState<AppliedCure | null>(null);
   const errors = reply?.kind === 'errors' ? reply.errors : [];
   const isOlder = answered !== null && reply !== answered;
-  const apply = (text: string, edits: readonly Edit[]): void => {
-    setApplied({ text, before: document });
-    onEdit(edits);
-  };
-  const undo = (): void => {
-    if (applied !== null) onReplace(applied.before);
-    setApplied(null);
-  };
   const measure = (field: string): void => onPanel({ shows: 'dimensions', field });
   return (
     <div className={isOlder ? 'sheet sheet-older' : 'sheet'}>
-      <TitleBlock answered={answered} reply={reply} isOlder={isOlder} sampleNames={sampleNames(document)} />
+      <TitleBlock answered={answered} reply={reply} isOlder={isOlder} />
       {answered === null ? null : <AnswerGrid answer={answered.answer} />}
       <div className="sheet-left">
-        {answered === null ? <NoDrawing errors={errors.length} /> : <Drawing answered={answered} />}
+        {answered === null ? <NoDrawing reply={reply} /> : <Drawing answered={answered} />}
+        <SampleNote names={sampleNames(document)} />
         {answered === null ? null : (
-          <CureList answered={answered} applied={applied} onApply={apply} onUndo={undo} />
+          <CureList answered={answered} applied={applied} onApply={onApply} onUndo={onUndo} />
         )}
       </div>
       <div className="sheet-side" id="side">
@@ -79,10 +70,21 @@ function couplersBeside(document: SetupDocument): readonly SetupDocument[] {
 
 const noCouplers: readonly SetupDocument[] = [];
 
-function NoDrawing({ errors }: { readonly errors: number }) {
+function SampleNote({ names }: { readonly names: readonly string[] }) {
+  if (names.length === 0) return null;
+  return <p className="sample-note">Invented sample records: {names.join(', ')}.</p>;
+}
+
+const undrawn: Readonly<Record<Reply['kind'], string>> = {
+  answer: '',
+  errors: 'The drawing appears as soon as the figures can be read.',
+  fault: 'There is no drawing without an answer.',
+};
+
+function NoDrawing({ reply }: { readonly reply: Reply | null }) {
   return (
     <section className="drawing drawing-none" aria-label="Drawing">
-      <p>{errors === 0 ? 'Working it out…' : 'The drawing appears as soon as the figures can be read.'}</p>
+      <p>{reply === null ? 'Working it out…' : undrawn[reply.kind]}</p>
     </section>
   );
 }

@@ -10,18 +10,14 @@ interface TitleBlockProps {
   readonly reply: Reply | null;
   /** The answer shown belongs to earlier figures. */
   readonly isOlder: boolean;
-  readonly sampleNames: readonly string[];
 }
 
 /** The verdict as the title block of the sheet. */
-export function TitleBlock({ answered, reply, isOlder, sampleNames }: TitleBlockProps) {
+export function TitleBlock({ answered, reply, isOlder }: TitleBlockProps) {
   return (
     <section className="title-block" aria-label="Verdict">
       {isOlder ? <OlderNote reply={reply} /> : null}
       {answered === null ? <NoVerdict reply={reply} /> : <Verdict answered={answered} />}
-      {sampleNames.length === 0 ? null : (
-        <p className="title-sample">Invented sample records: {sampleNames.join(', ')}.</p>
-      )}
     </section>
   );
 }
@@ -56,8 +52,7 @@ function Verdict({ answered: { answer, setup } }: { readonly answered: Answered 
 }
 
 function OlderNote({ reply }: { readonly reply: Reply | null }) {
-  const why =
-    reply?.kind === 'fault' ? 'the new figures could not be worked out' : 'a figure can’t be read yet';
+  const why = reply?.kind === 'fault' ? 'the new figures could not be worked out' : 'a figure can’t be read yet';
   return <p className="older">Older answer: {why}. It shows what held before the last change.</p>;
 }
 

@@ -1,8 +1,10 @@
-import { assess } from '@hitchwright/core/assess';
-import { readSetup } from '@hitchwright/core/records';
-import type { Reply, Request } from './assessor.ts';
+import { assess, type Answer } from '@hitchwright/core/assess';
+import { balloonsOf, rearView, sceneToSvg, type Format } from '@hitchwright/core/drawings';
+import { readSetup, type Setup } from '@hitchwright/core/records';
+import type { UnitSystem } from '@hitchwright/core/units';
+import type { Drawings, Picture, Reply, Request } from './assessor.ts';
 
-/** Answers one setup after another, away from the page's own thread. */
+/** Answers and draws one setup after another, away from the page's own thread. */
 addEventListener('message', ({ data }: MessageEvent<Request>) => postMessage(replyTo(data)));
 
 /** A fault inside the engine is told to the page, which says so; it never looks like an answer. */
@@ -10,10 +12,24 @@ function replyTo({ document, couplers, full }: Request): Reply {
   try {
     const reading = readSetup(document);
     if (!reading.ok) return { kind: 'errors', errors: reading.errors };
-    const assessment = assess(document, { full, couplers });
+    const assessment = assess(document, { full: full !== null, couplers });
     if (!assessment.ok) return { kind: 'errors', errors: assessment.errors };
-    return { kind: 'answer', answer: assessment.answer, setup: reading.setup };
+    const { answer } = assessment;
+    const { setup } = reading;
+    return { kind: 'answer', answer, setup, drawings: full === null ? null : drawingsOf(setup, answer, full) };
   } catch (problem) {
     return { kind: 'fault', message: problem instanceof Error ? problem.message : String(problem) };
   }
+}
+
+/** All formats at once, so that a turned phone or a printer finds its picture ready. */
+function drawingsOf(setup: Setup, answer: Answer, system: UnitSystem): Drawings {
+  const picture = (format: Format): Picture => {
+    const scene = rearView(setup, answer, { system, format });
+    return { svg: sceneToSvg(scene, { idPrefix: `rear-${format}` }), words: scene.description };
+  };
+  return {
+    pictures: { desk: picture('desk'), phone: picture('phone'), print: picture('print') },
+    balloons: balloonsOf(answer),
+  };
 }

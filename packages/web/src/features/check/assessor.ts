@@ -1,17 +1,32 @@
 import type { Answer } from '@hitchwright/core/assess';
+import type { Format } from '@hitchwright/core/drawings';
+import type { CheckId } from '@hitchwright/core/hookup';
 import type { InputError, Setup, SetupDocument } from '@hitchwright/core/records';
+import type { UnitSystem } from '@hitchwright/core/units';
 
 /** One setup to be answered. */
 export interface Request {
   readonly document: SetupDocument;
   /** Other couplers at hand. */
   readonly couplers: readonly SetupDocument[];
-  /** With measurements, thresholds and other ways to hook up. */
-  readonly full: boolean;
+  /** With measurements, thresholds, other ways to hook up and drawings lettered in this system; null for the bare answer. */
+  readonly full: UnitSystem | null;
+}
+
+/** One picture of an answer: SVG whose names are escaped, and the same in words. */
+export interface Picture {
+  readonly svg: string;
+  readonly words: string;
+}
+
+/** The pictures of an answer for every width, and the numbers of its notes on them. */
+export interface Drawings {
+  readonly pictures: Readonly<Record<Format, Picture>>;
+  readonly balloons: ReadonlyMap<CheckId, number>;
 }
 
 export type Reply =
-  | { readonly kind: 'answer'; readonly answer: Answer; readonly setup: Setup }
+  | { readonly kind: 'answer'; readonly answer: Answer; readonly setup: Setup; readonly drawings: Drawings | null }
   | { readonly kind: 'errors'; readonly errors: readonly InputError[] }
   | { readonly kind: 'fault'; readonly message: string };
 

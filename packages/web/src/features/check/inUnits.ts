@@ -35,5 +35,18 @@ function isBare(text: string, dimension: Dimension): boolean {
 }
 
 function isWords(key: string): boolean {
-  return ['from', 'method', 'tool', 'who', 'when', 'source', 'note', 'name', 'kind', 'fits', 'default', 'setting'].includes(key);
+  return [
+    'from',
+    'method',
+    'tool',
+    'who',
+    'when',
+    'source',
+    'note',
+    'name',
+    'kind',
+    'fits',
+    'default',
+    'setting',
+  ].includes(key);
 }

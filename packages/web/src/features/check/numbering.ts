@@ -1,17 +1,22 @@
-import type { Answer } from '@hitchwright/core/assess';
 import type { Finding } from '@hitchwright/core/hookup';
+import type { Answered } from './useAssessment.ts';
 
-/** Findings as notes: misfits first, then what is open, what holds, and what was not checked; numbered as on the drawing. */
+/** A finding with its number on the drawing; null where the drawing has no balloon for it. */
 export interface Numbered {
-  readonly number: number;
+  readonly number: number | null;
   readonly finding: Finding;
 }
 
-const order: readonly Finding['status'][] = ['fail', 'cured', 'undecided', 'pass', 'notChecked'];
+const unnumbered: readonly Finding['status'][] = ['fail', 'cured', 'undecided', 'pass', 'notChecked'];
 
-/** The notes of an answer in the order of their numbers. */
-export function numberedFindings(answer: Answer): Numbered[] {
-  return order
-    .flatMap((status) => answer.findings.filter((finding) => finding.status === status))
-    .map((finding, i) => ({ finding, number: i + 1 }));
+/** The notes of an answer: numbered ones in the order of their balloons, then what has none. */
+export function numberedFindings({ answer, drawings }: Answered): Numbered[] {
+  const notes = answer.findings
+    .filter(({ status }) => status !== 'notNeeded')
+    .map((finding) => ({ finding, number: drawings?.balloons.get(finding.id) ?? null }));
+  return notes.sort((a, b) => rankOf(a) - rankOf(b));
+}
+
+function rankOf({ number, finding }: Numbered): number {
+  return number ?? 100 + unnumbered.indexOf(finding.status);
 }

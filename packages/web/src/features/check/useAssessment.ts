@@ -1,6 +1,7 @@
 import type { SetupDocument } from '@hitchwright/core/records';
 import { useEffect, useRef, useState } from 'react';
-import { openAssessor, type Assessor, type Reply } from './assessor.ts';
+import { usePreferences } from '../../app/preferences.ts';
+import { openAssessor, type Assessor, type Reply, type Request } from './assessor.ts';
 
 export type Answered = Extract<Reply, { kind: 'answer' }>;
 
@@ -15,6 +16,7 @@ const nothing: Assessment = { answered: null, reply: null };
 /** Follows a document with answers from a worker; while one is worked out only the newest document waits. */
 export function useAssessment(document: SetupDocument | null, couplers: readonly SetupDocument[]): Assessment {
   const [assessment, setAssessment] = useState(nothing);
+  const { system } = usePreferences();
   const latest = useRef<Latest | null>(null);
   useEffect(() => {
     const queue = latestOnly(openAssessor(), (reply) => {
@@ -24,32 +26,32 @@ export function useAssessment(document: SetupDocument | null, couplers: readonly
     return queue.close;
   }, []);
   useEffect(() => {
-    if (document !== null) latest.current?.ask(document, couplers);
-  }, [document, couplers]);
+    if (document !== null) latest.current?.ask({ document, couplers, full: system });
+  }, [document, couplers, system]);
   return document === null ? nothing : assessment;
 }
 
 interface Latest {
-  ask(document: SetupDocument, couplers: readonly SetupDocument[]): void;
+  ask(request: Request): void;
   close(): void;
 }
 
 function latestOnly(assessor: Assessor, onReply: (reply: Reply) => void): Latest {
-  let next: Parameters<Latest['ask']> | null = null;
+  let next: Request | null = null;
   let isBusy = false;
   const work = async (): Promise<void> => {
     isBusy = true;
     while (next !== null) {
-      const [document, couplers] = next;
+      const request: Request = next;
       next = null;
-      const reply = await assessor.ask({ document, couplers, full: true });
+      const reply = await assessor.ask(request);
       if (next === null) onReply(reply);
     }
     isBusy = false;
   };
   return {
-    ask: (...question) => {
-      next = question;
+    ask: (request) => {
+      next = request;
       if (!isBusy) void work();
     },
     close: assessor.close,

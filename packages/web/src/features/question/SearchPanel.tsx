@@ -17,19 +17,25 @@ const hints: Readonly<Record<Machine, string>> = {
 
 interface SearchPanelProps {
   readonly machine: Machine;
+  /** Only records of the sample yard, where nothing else can be answered. */
+  readonly onlySamples?: boolean;
   readonly onClose: () => void;
   readonly onChoose: (choice: Choice) => void;
 }
 
 /** The search for one machine: type to narrow, arrows and Enter to choose, Escape to leave; focus goes back by itself. */
-export function SearchPanel({ machine, onClose, onChoose }: SearchPanelProps) {
+export function SearchPanel({ machine, onlySamples = false, onClose, onChoose }: SearchPanelProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const [typed, setTyped] = useState('');
   const [active, setActive] = useState(0);
-  const groups = choicesFor(machine, typed);
+  const groups = choicesFor(machine, typed, onlySamples);
   const choices = groups.flatMap((group) => group.choices);
   const chosen = choices[Math.min(active, choices.length - 1)];
-  useEffect(() => dialog.current?.showModal(), []);
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    dialog.current?.showModal();
+    field.current?.focus();
+  }, []);
   const onKeyDown = (event: KeyboardEvent): void => {
     const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
     if (step !== undefined) setActive((Math.min(active, choices.length - 1) + step + choices.length) % choices.length);
@@ -51,7 +57,7 @@ export function SearchPanel({ machine, onClose, onChoose }: SearchPanelProps) {
         </button>
       </div>
       <input
-        autoFocus
+        ref={field}
         className="search-field"
         role="combobox"
         aria-expanded="true"

@@ -20,13 +20,15 @@ export interface ChoiceGroup {
 }
 
 /** What the panel lists for a machine when this has been typed. */
-export function choicesFor(machine: Machine, typed: string): ChoiceGroup[] {
+export function choicesFor(machine: Machine, typed: string, onlySamples: boolean): ChoiceGroup[] {
   const words = typed.toLowerCase().split(/\s+/).filter(Boolean);
   const matches = ({ name, note }: Choice): boolean =>
     words.every((word) => `${name} ${note}`.toLowerCase().includes(word));
+  const yard: ChoiceGroup = { heading: 'Sample yard, invented', choices: samples(machine).filter(matches) };
+  if (onlySamples) return [yard];
   const groups: ChoiceGroup[] = [
     ...(machine === 'coupler' ? [{ heading: 'Nothing between', choices: [withoutCoupler].filter(matches) }] : []),
-    { heading: 'Sample yard, invented', choices: samples(machine).filter(matches) },
+    yard,
     { heading: 'Known only by its category', choices: byCategory(machine, typed) },
     { heading: 'With a tape in your hand', choices: [byTape(machine, typed)] },
   ];

@@ -1,5 +1,5 @@
 import type { SetupDocument, YardDocument } from '@hitchwright/core/records';
-import yard from './tempYard.json';
+import yard from '../../../../../examples/sample-yard.json';
 
 /** The invented yard that comes with the site. */
 export const sampleYard = yard as unknown as YardDocument;
@@ -23,3 +23,10 @@ export function nameOf(record: SetupDocument | null | undefined, instead: string
 export function recordNamed(machine: Machine, name: string): SetupDocument | null {
   return recordsOf(machine).find((record) => record['name'] === name) ?? null;
 }
+
+/** The machines of the worked example: a box blade whose upper pin sits too high for the coupler. */
+export const exampleNames = {
+  tractor: 'Ostrey 35',
+  coupler: 'Pellin U-28',
+  implement: 'Wickset 60-in box blade',
+} as const;

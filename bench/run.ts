@@ -1,0 +1,100 @@
+// Speeds as ratios within one run, and sizes: `npm run bench`, or `npm run bench -- --json` for one object a line.
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { Bench } from 'tinybench';
+import { assess } from '@hitchwright/core/assess';
+import { judgeHookup } from '@hitchwright/core/hookup';
+import { readSetup, setupFrom, type Setup, type SetupDocument, type YardDocument } from '@hitchwright/core/records';
+
+interface Row {
+  readonly name: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly ratioTo?: string;
+  readonly ratio?: number;
+}
+
+const yard = JSON.parse(readFileSync('examples/sample-yard.json', 'utf8')) as YardDocument;
+const [, tractor = {}] = yard.tractors;
+const [coupler = {}] = yard.couplers;
+const [, tiller = {}] = yard.implements;
+
+const uncertain = setupFrom(yard, tractor, null, tiller);
+const exact = plain(uncertain) as SetupDocument;
+const withCoupler = setupFrom(yard, tractor, coupler, tiller);
+const categoryOnly: SetupDocument = {
+  hitchwright: 1,
+  tractor: { category: '1', enginePower: '35 hp' },
+  implement: { category: '1' },
+};
+
+/** The document with every tolerance taken off. */
+function plain(node: unknown): unknown {
+  if (typeof node !== 'object' || node === null || Array.isArray(node)) return node;
+  if ('value' in node) return node.value;
+  return Object.fromEntries(Object.entries(node).map(([key, below]) => [key, plain(below)]));
+}
+
+function read(document: SetupDocument): Setup {
+  const reading = readSetup(document);
+  if (!reading.ok) throw new Error('the sample yard can’t be read');
+  return reading.setup;
+}
+
+async function speeds(): Promise<Row[]> {
+  const bench = new Bench({ time: 700, warmupTime: 200 });
+  const setups = [read(exact), read(uncertain), read(withCoupler)] as const;
+  const base = 'setups read from JSON';
+  bench
+    .add(base, () => void readSetup(exact))
+    .add('hook-up answers, exact figures, no coupler', () => void judgeHookup(setups[0], { thresholds: false }))
+    .add('hook-up answers, uncertain figures, no coupler', () => void judgeHookup(setups[1], { thresholds: false }))
+    .add(
+      'hook-up answers, uncertain figures, U-frame with a slot',
+      () => void judgeHookup(setups[2], { thresholds: false }),
+    )
+    .add('full assessments with thresholds, category only', () => void assess(categoryOnly));
+  await bench.run();
+  const rates = bench.tasks.map((task) => ({ name: task.name, value: rateOf(task.result) }));
+  const baseRate = rates.find(({ name }) => name === base)?.value ?? NaN;
+  return rates.map(({ name, value }) => ({
+    name,
+    value: Math.round(value),
+    unit: '1/s',
+    ratioTo: base,
+    ratio: Number((value / baseRate).toFixed(3)),
+  }));
+}
+
+function rateOf(result: unknown): number {
+  return (result as { throughput?: { mean: number } }).throughput?.mean ?? NaN;
+}
+
+/** First load: the page, its scripts and its styles, without fonts and without what loads later. */
+function sizes(): Row[] {
+  const root = 'packages/web/dist';
+  if (!existsSync(join(root, 'index.html'))) return [];
+  const page = readFileSync(join(root, 'index.html'), 'utf8');
+  const first = [...page.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.(?:js|css))"/g)].map(([, file = '']) => file);
+  const later = readdirSync(join(root, 'assets'))
+    .map((file) => `assets/${file}`)
+    .filter((file) => /\.(js|css)$/.test(file) && !first.includes(file));
+  const packed = (files: readonly string[]): number =>
+    files.reduce((sum, file) => sum + gzipSync(readFileSync(join(root, file))).length, 0);
+  const firstLoad = packed(['index.html', ...first]);
+  return [
+    { name: 'first load, gzip', value: firstLoad, unit: 'byte' },
+    {
+      name: 'loaded later, gzip',
+      value: packed(later),
+      unit: 'byte',
+      ratioTo: 'first load, gzip',
+      ratio: Number((packed(later) / firstLoad).toFixed(3)),
+    },
+  ];
+}
+
+const rows = [...(await speeds()), ...sizes()];
+if (process.argv.includes('--json')) for (const row of rows) console.log(JSON.stringify(row));
+else console.table(rows);

@@ -1,0 +1,146 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import Ajv from 'ajv/dist/2020.js';
+import { describe, expect, test } from 'vitest';
+
+const root = fileURLToPath(new URL('../../..', import.meta.url));
+const setups = join(root, 'examples/setups');
+const folder = mkdtempSync(join(tmpdir(), 'hitchwright-cli-'));
+
+function run(words: readonly string[], input = '') {
+  return spawnSync(process.execPath, [join(root, 'packages/cli/bin/hitchwright.js'), ...words], {
+    encoding: 'utf8',
+    input,
+  });
+}
+
+function file(name: string, text: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+}
+
+describe('hitchwright check', () => {
+  const samples = [
+    ['tiller-direct.json', 0, 'HOOK-UP ONLY: HOOKS UP'],
+    ['box-blade-on-coupler.json', 3, 'too high for the\n  top hook'],
+    ['flail-measure-first.json', 4, 'MEASURE FIRST'],
+  ] as const;
+  for (const [name, code, text] of samples) {
+    test(`${name} ends with exit code ${code}`, () => {
+      const { status, stdout, stderr } = run(['check', join(setups, name)]);
+      expect(stderr).toBe('');
+      expect(status).toBe(code);
+      expect(stdout).toContain(text);
+      expect(stdout).toContain('Runs            not checked yet');
+    });
+  }
+  test('a setup that nothing cures ends with exit code 5', () => {
+    const setup = JSON.parse(readFileSync(join(setups, 'box-blade-on-coupler.json'), 'utf8')) as Record<
+      string,
+      unknown
+    >;
+    expect(run(['check', '-'], JSON.stringify({ ...setup, parts: [] })).status).toBe(5);
+  });
+  test('--json is the whole answer and says what it does not answer', () => {
+    const { stdout, status } = run(['check', join(setups, 'box-blade-on-coupler.json'), '--json']);
+    const answer = JSON.parse(stdout) as Record<string, unknown>;
+    expect(status).toBe(3);
+    expect(answer).toMatchObject({ scope: 'hook-up only', saysSafeToRun: false, leadFinding: 'rear.mast' });
+    expect(answer['outcomes']).toEqual({
+      hooksUp: 'withParts',
+      runs: 'notChecked',
+      lifts: 'notChecked',
+      staysUpright: 'notChecked',
+    });
+  });
+  test('--units turns the units round', () => {
+    const words = ['check', join(setups, 'box-blade-on-coupler.json')];
+    expect(run([...words, '--units', 'metric']).stdout).toMatch(/sits 49 mm \(1 15\/16 in\)/);
+    expect(run(words).stdout).toMatch(/sits 1 15\/16 in \(49 mm\)/);
+    expect(run([...words, '--units', 'cubits']).status).toBe(2);
+  });
+  test('--svg writes a drawing', () => {
+    const out = join(folder, 'rear.svg');
+    run(['check', join(setups, 'box-blade-on-coupler.json'), '--svg', out]);
+    expect(readFileSync(out, 'utf8')).toMatch(/^<svg[^>]+viewBox/);
+  });
+});
+
+describe('bad input', () => {
+  const bad: readonly [string, string][] = [
+    ['empty', ''],
+    ['cut short', '{"hitchwright":1'],
+    ['a list', '[]'],
+    ['another version', '{"hitchwright":9,"tractor":{},"implement":{}}'],
+    ['a number too big to be one', '{"hitchwright":1,"tractor":{},"implement":{"mastHeight":1e999}}'],
+    ['ten megabytes', `{"hitchwright":1,"note":"${'x'.repeat(10_000_000)}"}`],
+    ['a hundred thousand brackets', `${'['.repeat(100_000)}${']'.repeat(100_000)}`],
+  ];
+  for (const [title, text] of bad) {
+    test(`${title}: exit code 2 and no stack trace`, () => {
+      const { status, stderr } = run(['check', file('bad.json', text)]);
+      expect(status).toBe(2);
+      expect(stderr).toContain('error');
+      expect(stderr).not.toMatch(/\n\s+at /);
+    });
+  }
+  test('every error is listed with its path, on stderr and in the JSON', () => {
+    const text = '{"hitchwright":1,"tractor":{"lowerBallBore":-1},"implement":{"mastHeight":19,"colour":"red"}}';
+    const { status, stdout, stderr } = run(['check', '-', '--json'], text);
+    expect(status).toBe(2);
+    expect(stderr).toContain('implement.mastHeight: expected 200–1200 mm, got 19. Was it typed in inches?');
+    expect((JSON.parse(stdout) as { errors: unknown[] }).errors).toHaveLength(3);
+  });
+  test('a missing file, no file, an unknown option and an unknown command are told, not thrown', () => {
+    for (const words of [['check', join(folder, 'none.json')], ['check'], ['check', '--colour'], ['weld']]) {
+      const { status, stderr } = run(words);
+      expect(status, words.join(' ')).toBe(2);
+      expect(stderr).not.toMatch(/\n\s+at /);
+      expect(stderr.length).toBeGreaterThan(10);
+    }
+  });
+  test('hostile names stay text: no control character reaches the terminal', () => {
+    const name = '\u001b[31m<script>alert(1)</script>\u202e\u0007';
+    const { stdout } = run(['check', '-'], JSON.stringify({ hitchwright: 1, tractor: { name }, implement: { name } }));
+    expect(stdout).toContain('<script>alert(1)</script>');
+    expect([...stdout].some((letter) => (letter < ' ' && letter !== '\n') || letter === '\u202e')).toBe(false);
+  });
+});
+
+describe('the manual and the schema', () => {
+  test('--help names every option and every exit code', () => {
+    const { stdout, status } = run(['--help']);
+    expect(status).toBe(0);
+    for (const word of [
+      '--json',
+      '--units',
+      '--svg',
+      'schema',
+      'measure first',
+      'will not hook up',
+      'bad input',
+      'internal fault',
+      'none of them says',
+    ]) {
+      expect(stdout).toContain(word);
+    }
+  });
+  test('the published schema takes the example setups and refuses malformed ones', () => {
+    const validate = new Ajv.default({ strict: false }).compile(JSON.parse(run(['schema']).stdout) as object);
+    for (const name of ['tiller-direct', 'box-blade-on-coupler', 'flail-measure-first']) {
+      expect(validate(JSON.parse(readFileSync(join(setups, `${name}.json`), 'utf8'))), name).toBe(true);
+    }
+    for (const bad of [
+      {},
+      { hitchwright: 1 },
+      { hitchwright: 1, tractor: {}, implement: { colour: 'red' } },
+      { hitchwright: 1, tractor: {}, implement: { mastHeight: true } },
+    ]) {
+      expect(validate(bad)).toBe(false);
+    }
+  });
+});

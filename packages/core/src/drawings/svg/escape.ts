@@ -1,0 +1,20 @@
+const entities: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+};
+
+/** A text that is only text inside SVG: markup spelled out, and what XML forbids left out. */
+export function escaped(text: string): string {
+  return text
+    .replace(/[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu, '')
+    .replace(/[&<>"']/g, (sign) => entities[sign] as string);
+}
+
+/** A coordinate to a thousandth; a number that is none is a broken drawing. */
+export function coordinate(value: number): string {
+  if (!Number.isFinite(value)) throw new Error(`invariant: ${value} is no coordinate`);
+  return String(Math.round(value * 1000) / 1000 + 0);
+}

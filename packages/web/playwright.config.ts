@@ -1,0 +1,10 @@
+import { defineConfig } from '@playwright/test';
+
+export default defineConfig({
+  testDir: 'test',
+  testMatch: '*.test.ts',
+  globalSetup: './test/globalSetup.ts',
+  workers: 1,
+  timeout: 30_000,
+  reporter: [['list'], ['json', { outputFile: 'test-results/report.json' }]],
+});

@@ -1,0 +1,26 @@
+import type { PlainChoice } from './plainChoices.ts';
+
+interface ChoiceFieldProps {
+  readonly path: string;
+  readonly choice: PlainChoice;
+  readonly chosen: string;
+  /** An empty text stands for "not known". */
+  readonly onChange: (value: string) => void;
+}
+
+/** A field that is chosen in plain words. */
+export function ChoiceField({ path, choice, chosen, onChange }: ChoiceFieldProps) {
+  return (
+    <div className="field">
+      <label htmlFor={`field-${path}`}>{choice.label}</label>
+      <select id={`field-${path}`} value={chosen} onChange={({ target }) => onChange(target.value)}>
+        {choice.required === true ? null : <option value="">not known</option>}
+        {choice.options.map(([value, words]) => (
+          <option key={value} value={value}>
+            {words}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}

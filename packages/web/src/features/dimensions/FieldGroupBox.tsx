@@ -1,0 +1,68 @@
+import { atPath, fieldRules, type Edit, type SetupDocument } from '@hitchwright/core/records';
+import type { DimensionsProps } from './DimensionsPanel.tsx';
+import type { FieldGroup } from './groups.ts';
+import { plainChoices } from './plainChoices.ts';
+import { ChoiceField } from './ChoiceField.tsx';
+import { QuantityField } from './QuantityField.tsx';
+
+interface FieldGroupBoxProps extends Pick<DimensionsProps, 'document' | 'answered' | 'errors' | 'onEdit'> {
+  readonly group: FieldGroup;
+  readonly isOpen: boolean;
+}
+
+/** One group of fields under a heading that folds it. */
+export function FieldGroupBox({ group, isOpen, document, answered, errors, onEdit }: FieldGroupBoxProps) {
+  const paths = group.fields.map((field) => `${group.at}.${field}`).filter((path) => isAsked(path, document));
+  const given = paths.filter((path) => (atPath(document, path) ?? null) !== null).length;
+  return (
+    <details className="field-group" open={isOpen}>
+      <summary>
+        <span>{group.title}</span>
+        <span className="field-count">
+          {given} of {paths.length}
+        </span>
+      </summary>
+      {paths.map((path) =>
+        fieldRules.has(path) ? (
+          <QuantityField
+            key={path}
+            path={path}
+            raw={atPath(document, path)}
+            value={answered === null ? undefined : atPath(answered.setup, path)}
+            errors={errors.filter((error) => error.path === path || error.path.startsWith(`${path}.`))}
+            onChange={(value) => onEdit([{ path, value }])}
+          />
+        ) : (
+          <PlainField key={path} path={path} document={document} onEdit={onEdit} />
+        ),
+      )}
+    </details>
+  );
+}
+
+/** Some fields are asked only after another one has been answered so that they matter. */
+function isAsked(path: string, document: SetupDocument): boolean {
+  if (path === 'implement.floatSits') return atPath(document, 'implement.mounting') === 'floatingTopLink';
+  if (path === 'implement.doublePlateGap') return atPath(document, 'implement.lowerPinPlates') === 'double';
+  return true;
+}
+
+interface PlainFieldProps {
+  readonly path: string;
+  readonly document: SetupDocument;
+  readonly onEdit: (edits: readonly Edit[]) => void;
+}
+
+function PlainField({ path, document, onEdit }: PlainFieldProps) {
+  const raw = atPath(document, path);
+  const text = typeof raw === 'string' ? raw : '';
+  const change = (value: string): void => onEdit([{ path, value: value === '' ? undefined : value }]);
+  const choice = plainChoices[path.slice(path.lastIndexOf('.') + 1)];
+  if (choice !== undefined) return <ChoiceField path={path} choice={choice} chosen={text} onChange={change} />;
+  return (
+    <div className="field">
+      <label htmlFor={`field-${path}`}>name</label>
+      <input id={`field-${path}`} maxLength={200} value={text} onChange={({ target }) => change(target.value)} />
+    </div>
+  );
+}

@@ -1,0 +1,91 @@
+import { categories } from '@hitchwright/core/tables';
+import { couplerKinds, mountingStyles, type CouplerKind } from '@hitchwright/core/records';
+import { mountingNames } from '@hitchwright/core/words';
+
+/** A field that is chosen, not measured. */
+export interface PlainChoice {
+  readonly label: string;
+  /** What a document says, and what a person reads. */
+  readonly options: readonly (readonly [string, string])[];
+  /** True where it can't be left out. */
+  readonly required?: boolean;
+}
+
+const couplerNames: Readonly<Record<CouplerKind, string>> = {
+  uFrame: 'frame with two lower hooks and a top hook',
+  triangle: 'triangular frame for a pocket on the implement',
+  clawEnds: 'claws on the lower links that close over balls',
+  bar: 'bar between the lower links for jaws on the implement',
+  hookEnds: 'hooks on the ends of the lower links',
+};
+
+/** Every chosen field by its key, in plain words. */
+export const plainChoices: Readonly<Record<string, PlainChoice>> = {
+  category: {
+    label: 'category stamped or sold as',
+    options: categories.map((category) => [category, `category ${category}`]),
+  },
+  kind: { label: 'kind of coupler', required: true, options: couplerKinds.map((kind) => [kind, couplerNames[kind]]) },
+  mounting: { label: 'how it is mounted', options: mountingStyles.map((style) => [style, mountingNames[style]]) },
+  floatSits: {
+    label: 'where the float sits',
+    options: [
+      ['atPin', 'at the upper pin itself'],
+      ['behindPin', 'behind a fixed upper pin'],
+    ],
+  },
+  alteration: {
+    label: 'may it be altered?',
+    options: [
+      ['allowed', 'yes, it may'],
+      ['rented', 'no, it is rented'],
+      ['warranty', 'no, it is under warranty'],
+    ],
+  },
+  pinsPoint: {
+    label: 'lower pins point',
+    options: [
+      ['out', 'outward, away from each other'],
+      ['in', 'inward, toward each other'],
+    ],
+  },
+  pinFixing: {
+    label: 'lower pins are',
+    options: [
+      ['bolted', 'bolted on'],
+      ['welded', 'welded on'],
+      ['reversible', 'made to be turned round'],
+    ],
+  },
+  lowerPinPlates: {
+    label: 'each lower pin is held by',
+    options: [
+      ['single', 'one plate'],
+      ['double', 'two plates, one on each side'],
+    ],
+  },
+  receiver: {
+    label: 'counterpart it carries',
+    options: [
+      ['triangle', 'a pocket for a triangular frame'],
+      ['jaws', 'jaws that drop over a bar'],
+      ['none', 'none'],
+    ],
+  },
+  retainingPin: {
+    label: 'behind the hooks',
+    options: [
+      ['needed', 'each pin needs its own retaining pin'],
+      ['notNeeded', 'the hook itself keeps the pin in'],
+    ],
+  },
+};
+
+/** What a person calls a reference point. */
+export const pointNames: Readonly<Record<string, string>> = {
+  shoulder: 'step to step of the pins',
+  ballCentre: 'ball centre to ball centre',
+  unsaid: 'not said where',
+  innerFaces: 'inner faces of the balls',
+  outerFaces: 'outer faces of the balls',
+};

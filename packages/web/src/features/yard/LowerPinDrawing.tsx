@@ -1,0 +1,76 @@
+import { useId } from 'react';
+import { usePreferences } from '../../app/preferences.ts';
+import { across, columnWidth, type DrawnColumn, type DrawnLowerPin, type Scale } from './drawnColumns.ts';
+import { DrawnWords } from './DrawnWords.tsx';
+import { lowerPinWords } from './pinWords.ts';
+import { PinHatch } from './PinHatch.tsx';
+
+interface LowerPinDrawingProps {
+  readonly pins: DrawnColumn<DrawnLowerPin>;
+  readonly row: number;
+  readonly against: string;
+}
+
+const height = 56;
+
+/** The lower right pin from behind, to scale, across the hook of the chosen coupler. */
+export function LowerPinDrawing({ pins: { pins, hatched, scale }, row, against }: LowerPinDrawingProps) {
+  const id = useId();
+  const { system } = usePreferences();
+  const pin = pins[row] ?? 'waiting';
+  if (typeof pin === 'string') return <DrawnWords hatched={hatched} scale={scale} words={pin} id={id} />;
+  return (
+    <svg
+      className="pin-drawing"
+      viewBox={`0 0 ${columnWidth} ${height}`}
+      role="img"
+      aria-label={lowerPinWords(pin, hatched, system, against)}
+    >
+      <PinHatch id={id} />
+      {hatched.map(({ low, high }) => (
+        <rect
+          key={low}
+          className="hook-zone"
+          fill={`url(#${id}-ink)`}
+          {...stretch(scale, low, high)}
+          y={-100}
+          height={256}
+        />
+      ))}
+      {pin.isMisfit
+        ? hatched.map((hook) => <Gap key={hook.low} pin={pin} hook={hook} scale={scale} fill={`url(#${id}-misfit)`} />)
+        : null}
+      <Pin pin={pin} scale={scale} />
+    </svg>
+  );
+}
+
+function Pin({ pin, scale }: { readonly pin: DrawnLowerPin; readonly scale: Scale }) {
+  const half = Math.max((across(scale, scale.from + pin.diameter) / 2) * 1, 3);
+  const way = pin.tip > pin.shoulder ? 1 : -1;
+  const middle = height / 2;
+  const plate = stretch(scale, pin.shoulder - way * pin.plate, pin.shoulder);
+  const body = stretch(scale, pin.shoulder, pin.tip);
+  return (
+    <g className={pin.isMisfit ? 'pin pin-misfit' : 'pin'}>
+      <rect {...plate} y={middle - 22} height={44} />
+      <rect {...body} y={middle - half} height={2 * half} />
+      <line className="pin-axis" x1={plate.x - 6} x2={body.x + body.width + 8} y1={middle} y2={middle} />
+    </g>
+  );
+}
+
+/** What lies between the pin and the hook that it should fill. */
+function Gap(props: { pin: DrawnLowerPin; hook: { low: number; high: number }; scale: Scale; fill: string }) {
+  const { pin, hook, scale, fill } = props;
+  const short =
+    Math.max(pin.shoulder, pin.tip) < hook.high ? stretch(scale, Math.max(pin.shoulder, pin.tip), hook.high) : null;
+  const wide = pin.shoulder > hook.low ? stretch(scale, hook.low, pin.shoulder) : null;
+  const gap = wide ?? short;
+  return gap === null ? null : <rect {...gap} y={height / 2 - 20} height={40} fill={fill} />;
+}
+
+function stretch(scale: Scale, a: number, b: number): { x: number; width: number } {
+  const x = across(scale, Math.min(a, b));
+  return { x, width: across(scale, Math.max(a, b)) - x };
+}

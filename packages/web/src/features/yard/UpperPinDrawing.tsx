@@ -1,0 +1,78 @@
+import { useId } from 'react';
+import { usePreferences } from '../../app/preferences.ts';
+import { across, columnWidth, type DrawnColumn, type DrawnUpperPin, type Scale } from './drawnColumns.ts';
+import { DrawnWords } from './DrawnWords.tsx';
+import { upperPinWords } from './pinWords.ts';
+import { PinHatch } from './PinHatch.tsx';
+
+interface UpperPinDrawingProps {
+  readonly pins: DrawnColumn<DrawnUpperPin>;
+  readonly row: number;
+  readonly against: string;
+}
+
+const height = 56;
+
+/** The upper pin along its height above the lower ones, to scale, against the top hook of the chosen coupler. */
+export function UpperPinDrawing({ pins: { pins, hatched, scale }, row, against }: UpperPinDrawingProps) {
+  const id = useId();
+  const { system } = usePreferences();
+  const pin = pins[row] ?? 'waiting';
+  if (typeof pin === 'string') return <DrawnWords hatched={hatched} scale={scale} words={pin} id={id} />;
+  return (
+    <svg
+      className="pin-drawing"
+      viewBox={`0 0 ${columnWidth} ${height}`}
+      role="img"
+      aria-label={upperPinWords(pin, hatched, system, against)}
+    >
+      <PinHatch id={id} />
+      {hatched.map(({ low, high }) => (
+        <rect
+          key={low}
+          className="hook-zone"
+          fill={`url(#${id}-ink)`}
+          x={across(scale, low)}
+          width={across(scale, high) - across(scale, low)}
+          y={-100}
+          height={256}
+        />
+      ))}
+      {pin.isMisfit
+        ? pin.heights.map((mast) => (
+            <Gap key={mast} mast={mast} hatched={hatched} scale={scale} fill={`url(#${id}-misfit)`} />
+          ))
+        : null}
+      {pin.heights.map((mast) => (
+        <Eye
+          key={mast}
+          x={across(scale, mast)}
+          radius={Math.max(across(scale, scale.from + pin.diameter) / 2, 4)}
+          isMisfit={pin.isMisfit}
+        />
+      ))}
+    </svg>
+  );
+}
+
+function Eye({ x, radius, isMisfit }: { readonly x: number; readonly radius: number; readonly isMisfit: boolean }) {
+  const reach = radius + 4;
+  const y = height / 2;
+  return (
+    <g className={isMisfit ? 'pin pin-misfit' : 'pin'}>
+      <circle cx={x} cy={y} r={radius} />
+      <path className="pin-axis" d={`M${x - reach} ${y}h${2 * reach}M${x} ${y - reach}v${2 * reach}`} />
+    </g>
+  );
+}
+
+/** From the nearest hook to the pin that misses it. */
+function Gap(props: { mast: number; hatched: DrawnColumn<DrawnUpperPin>['hatched']; scale: Scale; fill: string }) {
+  const { mast, hatched, scale, fill } = props;
+  const edges = hatched.flatMap(({ low, high }) => [low, high]);
+  const isInside = hatched.some(({ low, high }) => mast >= low && mast <= high);
+  if (edges.length === 0 || isInside) return null;
+  const nearest = edges.reduce((best, edge) => (Math.abs(edge - mast) < Math.abs(best - mast) ? edge : best));
+  const x = across(scale, Math.min(nearest, mast));
+  return <rect x={x} width={across(scale, Math.max(nearest, mast)) - x} y={height / 2 - 10} height={20} fill={fill} />;
+}

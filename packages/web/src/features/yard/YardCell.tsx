@@ -1,0 +1,37 @@
+import { linkOf } from '@hitchwright/core/exchange';
+import type { SetupDocument } from '@hitchwright/core/records';
+import { cellText, hookUpWords } from '@hitchwright/core/words';
+import { useMemo } from 'react';
+import { usePreferences } from '../../app/preferences.ts';
+import { Figures } from '../../marks/Figures.tsx';
+import { VerdictMark } from '../../marks/VerdictMark.tsx';
+import type { Reply } from '../check/assessor.ts';
+import { couplerName } from './CouplerHead.tsx';
+
+interface YardCellProps {
+  readonly reply: Reply | null;
+  readonly document: SetupDocument;
+  readonly column: number;
+  readonly implement: string;
+}
+
+/** One answer of the yard: its mark and first reason; it leads to its check. */
+export function YardCell({ reply, document, column, implement }: YardCellProps) {
+  const { system } = usePreferences();
+  const link = useMemo(() => `#${linkOf(document)}`, [document]);
+  if (reply === null) return <span className="cell-waiting">…</span>;
+  if (reply.kind !== 'answer') return <span className="cell-waiting">no answer</span>;
+  const outcome = reply.answer.outcomes.hooksUp;
+  const text = cellText(reply.answer, system);
+  return (
+    <a className={`cell cell-${outcome}`} href={link}>
+      <VerdictMark outcome={outcome} />
+      <span>
+        <span className="unseen">
+          {implement}, {couplerName(column)}: {hookUpWords[outcome]}.{' '}
+        </span>
+        <Figures text={text} />
+      </span>
+    </a>
+  );
+}

@@ -1,0 +1,52 @@
+import { VerdictMark } from '../../marks/VerdictMark.tsx';
+import { couplerName } from './CouplerHead.tsx';
+import { tallyOf } from './tally.ts';
+import type { YardState } from './useYard.ts';
+
+/** What the chosen coupler comes to, how far the work is, and what the marks mean. */
+export function YardSummary({ yard, chosen }: { readonly yard: YardState; readonly chosen: number }) {
+  const tally = tallyOf(yard.rows, chosen);
+  const count = yard.rows.length;
+  return (
+    <div className="yard-summary">
+      <section aria-label="Summary">
+        <h2 className="yard-sum">
+          {couplerName(chosen)} takes {tally.works} of {count} as they stand, {tally.withParts} with parts
+        </h2>
+        <p>
+          {tally.measureFirst} to be measured first, {tally.willNot} will not hook up. For the hook-up only.
+        </p>
+      </section>
+      <section className="yard-progress" aria-label="Progress">
+        <p role="status">
+          {yard.isRunning ? 'Working' : yard.done < yard.total ? 'Stopped' : 'All worked out'}: {yard.done} of{' '}
+          {yard.total}
+        </p>
+        {yard.done === yard.total ? null : (
+          <button type="button" onClick={yard.isRunning ? yard.stop : yard.goOn}>
+            {yard.isRunning ? 'Stop' : 'Go on'}
+          </button>
+        )}
+      </section>
+      <Legend />
+    </div>
+  );
+}
+
+function Legend() {
+  const entries = [
+    ['works', 'hooks up'],
+    ['withParts', 'hooks up with parts'],
+    ['measureFirst', 'measure first'],
+    ['willNot', 'will not, and why'],
+  ] as const;
+  return (
+    <ul className="yard-legend" aria-label="The marks">
+      {entries.map(([outcome, words]) => (
+        <li key={outcome}>
+          <VerdictMark outcome={outcome} /> {words}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,171 @@
+import { linkOf, readLink } from '@hitchwright/core/exchange';
+import { atPath } from '@hitchwright/core/records';
+import type { Page } from '@playwright/test';
+import { checkOf } from './sample.ts';
+import { expect, site, test } from './person.ts';
+
+function verdict(page: Page) {
+  return page.getByRole('region', { name: 'Verdict' });
+}
+
+/** The mast height that a link carries. */
+function heightIn(address: string): unknown {
+  const link = readLink(new URL(address).hash);
+  return link.ok ? atPath(link.document, 'implement.mastHeight.value') : link.errors;
+}
+
+async function openDimensions(page: Page): Promise<void> {
+  await page.getByRole('group', { name: 'Beside the drawing' }).getByRole('button', { name: 'Dimensions' }).click();
+}
+
+test('a first visit shows an empty question and a worked example that says it is one', async ({ page }) => {
+  await page.goto(site());
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Will the');
+  const example = page.getByRole('region', { name: /^Example/ });
+  await expect(example).toContainText('Hook-up only');
+  await expect(example.locator('svg[role=img]')).toBeVisible();
+});
+
+test('from an empty page to an answer takes at most eight taps and keys', async ({ page }) => {
+  await page.goto(site());
+  let actions = 0;
+  const tap = async (name: RegExp, role: 'button' | 'option'): Promise<void> => {
+    actions += 1;
+    await page.getByRole(role, { name }).first().click();
+  };
+  const key = async (name: string): Promise<void> => {
+    actions += 1;
+    await page.keyboard.press(name);
+  };
+  await tap(/choose the implement/, 'button');
+  await tap(/box blade/i, 'option');
+  await tap(/choose the tractor/, 'button');
+  await key('3');
+  await key('5');
+  await key('Enter');
+  await expect(verdict(page)).toContainText('Hook-up only');
+  await expect(verdict(page).getByRole('heading')).not.toContainText('Working');
+  expect(actions).toBeLessThanOrEqual(8);
+});
+
+test('the box blade on the coupler does not go on as it stands, and the upper pin is named', async ({ page }) => {
+  await page.goto(site(checkOf('box blade', '35', 'U-28')));
+  await expect(verdict(page)).toContainText(/Hooks up with parts|Will not hook up/);
+  await expect(verdict(page)).toContainText(/upper pin/i);
+  await expect(verdict(page)).toContainText(/limits? not checked/);
+});
+
+test('the tiller without a coupler hooks up, and the rest is not checked yet', async ({ page }) => {
+  await page.goto(site(checkOf('tiller', '35', '')));
+  await expect(verdict(page).getByRole('heading')).toContainText('Hooks up');
+  await expect(page.getByText('not checked yet', { exact: true })).toHaveCount(3);
+});
+
+test('the unmeasured flail says what to measure and where it decides', async ({ page }) => {
+  await page.goto(site(checkOf('flail', '35', 'U-28')));
+  await expect(verdict(page).getByRole('heading')).toContainText('Measure first');
+  await expect(page.getByRole('region', { name: 'Measure first' })).toContainText('Measure the');
+});
+
+test('19 in the mast height asks about inches, keeps what was typed and the last good answer', async ({ page }) => {
+  await page.goto(site(checkOf('box blade', '35', 'U-28')));
+  await page.getByRole('button', { name: /^Units/ }).click();
+  await openDimensions(page);
+  await expect(verdict(page)).toContainText('Hook-up only');
+  const before = await verdict(page).getByRole('heading').textContent();
+  const field = page.getByLabel('mast height', { exact: true });
+  await field.fill('19');
+  await expect(page.getByText('Was it typed in inches?')).toBeVisible();
+  await expect(field).toHaveValue('19');
+  await expect(verdict(page)).toContainText('Older answer');
+  await expect(verdict(page).getByRole('heading')).toHaveText(before ?? '');
+  await field.fill('19 in');
+  await expect(page.getByText('Was it typed in inches?')).toBeHidden();
+  await expect(verdict(page)).not.toContainText('Older answer');
+});
+
+test('a lower mast typed in changes the verdict, and the address carries it', async ({ page }) => {
+  await page.goto(site(checkOf('box blade', '35', 'U-28')));
+  await openDimensions(page);
+  await expect(verdict(page)).toContainText(/upper pin sits/i);
+  const address = page.url();
+  await page.getByLabel('mast height', { exact: true }).fill('18 in');
+  await expect(verdict(page)).not.toContainText(/upper pin sits/i);
+  await expect.poll(() => page.url()).not.toBe(address);
+});
+
+test('the keyboard alone asks, answers and gives focus back', async ({ page }) => {
+  await page.goto(site());
+  await page.locator('[data-machine=implement]').focus();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('combobox')).toBeFocused();
+  await page.keyboard.press('Escape');
+  await expect(page.locator('[data-machine=implement]')).toBeFocused();
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('[data-machine=implement]')).toBeFocused();
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Enter');
+  await expect(verdict(page)).toContainText('Hook-up only');
+});
+
+test('the units are switched in one tap and remembered', async ({ page }) => {
+  await page.goto(site());
+  const units = page.getByRole('button', { name: /^Units/ });
+  await expect(units).toContainText('in (mm)');
+  await units.click();
+  await page.reload();
+  await expect(units).toContainText('mm (in)');
+});
+
+test('a copied link shows the same in another browser', async ({ page, chrome }) => {
+  await page.goto(site(checkOf('box blade', '35', 'U-28')));
+  await openDimensions(page);
+  await page.getByLabel('mast height', { exact: true }).fill('23 7/8 in');
+  await expect(verdict(page)).toContainText(/upper pin sits 5/i);
+  await expect.poll(() => heightIn(page.url())).toBe('23 7/8 in');
+  const shown = await verdict(page).textContent();
+  const other = await (await chrome.newContext()).newPage();
+  await other.goto(page.url());
+  await expect(verdict(other)).toHaveText(shown ?? '');
+  await other.context().close();
+});
+
+test('a broken link says what to do', async ({ page }) => {
+  await page.goto(site('1.nothing-good'));
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('can’t be opened');
+  await page.getByRole('link', { name: 'Start a new check' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Will the');
+});
+
+test('hostile names stay text, in the page and in the drawing', async ({ page }) => {
+  const name = '<img src=x onerror="window.wasRun=1"><script>window.wasRun=1</script>';
+  const record = { name, category: '1' };
+  const fragment = linkOf({
+    hitchwright: 1,
+    tractor: record,
+    implement: record,
+    coupler: { ...record, kind: 'uFrame' },
+  });
+  await page.goto(site(fragment));
+  await expect(page.getByRole('heading', { level: 1 })).toContainText(name);
+  await expect(verdict(page).getByRole('heading')).toContainText(/Measure first|Hooks up|Will not/);
+  expect(await page.evaluate(() => 'wasRun' in window)).toBe(false);
+  await expect(page.locator('img')).toHaveCount(0);
+});
+
+test('a cure that is applied can be taken back', async ({ page }) => {
+  await page.goto(site(checkOf('box blade', '35', 'U-28')));
+  await expect(verdict(page)).toContainText('Hook-up only');
+  const before = await verdict(page).getByRole('heading').textContent();
+  await page
+    .getByRole('button', { name: /^Apply this cure/ })
+    .first()
+    .click();
+  await expect(verdict(page).getByRole('heading')).not.toHaveText(before ?? '');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(verdict(page).getByRole('heading')).toHaveText(before ?? '');
+});
