@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import Ajv from 'ajv/dist/2020.js';
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
@@ -130,7 +130,7 @@ describe('the manual and the schema', () => {
     }
   });
   test('the published schema takes the example setups and refuses malformed ones', () => {
-    const validate = new Ajv.default({ strict: false }).compile(JSON.parse(run(['schema']).stdout) as object);
+    const validate = new Ajv2020({ strict: false }).compile(JSON.parse(run(['schema']).stdout) as object);
     for (const name of ['tiller-direct', 'box-blade-on-coupler', 'flail-measure-first']) {
       expect(validate(JSON.parse(readFileSync(join(setups, `${name}.json`), 'utf8'))), name).toBe(true);
     }

@@ -8,10 +8,10 @@ function verdict(page: Page) {
   return page.getByRole('region', { name: 'Verdict' });
 }
 
-/** The mast height that a link carries. */
-function heightIn(address: string): unknown {
+/** What a link carries at a path. */
+function valueIn(address: string, path: string): unknown {
   const link = readLink(new URL(address).hash);
-  return link.ok ? atPath(link.document, 'implement.mastHeight.value') : link.errors;
+  return link.ok ? atPath(link.document, path) : link.errors;
 }
 
 async function openDimensions(page: Page): Promise<void> {
@@ -46,6 +46,19 @@ test('from an empty page to an answer takes at most eight taps and keys', async 
   await expect(verdict(page)).toContainText('Hook-up only');
   await expect(verdict(page).getByRole('heading')).not.toContainText('Working');
   expect(actions).toBeLessThanOrEqual(8);
+});
+
+test('a tractor and an implement known only by category are answered from what is typed', async ({ page }) => {
+  await page.goto(site());
+  await page.locator('[data-machine=implement]').click();
+  await page.keyboard.type('cat 1');
+  await page.keyboard.press('Enter');
+  await page.locator('[data-machine=tractor]').click();
+  await page.keyboard.type('1, 35 hp');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('[data-machine=tractor]')).toHaveText('category 1 tractor');
+  await expect(verdict(page).getByRole('heading')).toContainText('Measure first');
+  await expect.poll(() => valueIn(page.url(), 'tractor.enginePower')).toBe('35 hp');
 });
 
 test('the box blade on the coupler does not go on as it stands, and the upper pin is named', async ({ page }) => {
@@ -126,7 +139,7 @@ test('a copied link shows the same in another browser', async ({ page, chrome })
   await openDimensions(page);
   await page.getByLabel('mast height', { exact: true }).fill('23 7/8 in');
   await expect(verdict(page)).toContainText(/upper pin sits 5/i);
-  await expect.poll(() => heightIn(page.url())).toBe('23 7/8 in');
+  await expect.poll(() => valueIn(page.url(), 'implement.mastHeight.value')).toBe('23 7/8 in');
   const shown = await verdict(page).textContent();
   const other = await (await chrome.newContext()).newPage();
   await other.goto(page.url());

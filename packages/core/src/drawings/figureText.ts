@@ -39,6 +39,30 @@ function rangeText({ low, high, value, standing }: Shown, system: UnitSystem, di
   return `${withoutUnit(from)} to ${to}`;
 }
 
+/** A figure as a caliper gives it: to 1/64 in or a tenth of a millimetre. */
+export function fineText(figure: Shown, system: UnitSystem): FigureText {
+  if (figure.standing === 'unknown') return { text: '? not measured', second: null };
+  const mark = figure.standing === 'standIn' ? '≈ ' : '';
+  return {
+    text: mark + fineRange(figure, system),
+    second: withoutUnit(fineRange(figure, system === 'us' ? 'metric' : 'us')),
+  };
+}
+
+/** The same in both units, for the description. */
+export function fineSentence(figure: Shown, system: UnitSystem): string {
+  if (figure.standing === 'unknown') return 'not measured';
+  const about = figure.standing === 'standIn' ? 'not measured, somewhere about ' : '';
+  return `${about}${fineRange(figure, system)} (${fineRange(figure, system === 'us' ? 'metric' : 'us')})`;
+}
+
+function fineRange({ low, high, value }: Shown, system: UnitSystem): string {
+  const step = system === 'us' ? 64 : 0.1;
+  if (high - low < 0.05) return printQuantity(value, 'length', { system, step });
+  const from = printQuantity(low, 'length', { system, step, round: 'down' });
+  return `${withoutUnit(from)} to ${printQuantity(high, 'length', { system, step, round: 'up' })}`;
+}
+
 function withoutUnit(text: string): string {
   return text.replace(/ (in|mm)$/, '').replace(/ (in|mm) /g, ' ');
 }

@@ -3,7 +3,7 @@ import type { CheckId, Finding } from '../engine/hookup/index.ts';
 import type { Stage } from './stage.ts';
 
 /** Which part of the drawing a finding is about. */
-export type Place = 'upper' | 'clevis' | 'lower' | 'seat' | 'topSeat' | 'bore' | 'topBore' | 'link' | 'angle';
+type Place = 'upper' | 'clevis' | 'lower' | 'seat' | 'topSeat' | 'bore' | 'topBore' | 'link' | 'angle';
 
 /**
  * Where a finding's quantity lies in the drawing: an edge stands at `reference + direction · quantity / sides`, on the

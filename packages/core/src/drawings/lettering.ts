@@ -30,16 +30,18 @@ export function widthOf(text: string, size: number): number {
 }
 
 function runWidth({ part, text }: Run): number {
-  if (part === 'slash') return 0.3;
+  if (part === 'slash') return 0.2;
   const width = [...text].reduce((sum, letter) => sum + letterWidth(letter), 0);
   return part === 'plain' ? width : width * fractionSize;
 }
 
+/** Widths of the drawing's own face at its boldest, read from the font and rounded up; most other faces are narrower. */
 function letterWidth(letter: string): number {
-  if (/[\d=+±≈×?]/.test(letter)) return 0.61;
-  if (/[ilj.,:;’'|!\s()ft]/.test(letter)) return 0.32;
-  if (/[mwMW]/.test(letter)) return 0.86;
-  return /[A-Z–]/.test(letter) ? 0.66 : 0.55;
+  if (/[iljI.,:;’'|!\s]/.test(letter)) return 0.29;
+  if (/[frt()°-]/.test(letter)) return 0.42;
+  if (/[mMW]/.test(letter)) return 0.92;
+  if (/[\dA-Zw]/.test(letter)) return /w/.test(letter) ? 0.78 : 0.66;
+  return 0.61;
 }
 
 /** A text in lines no wider than given, broken between words. */

@@ -31,6 +31,8 @@ const words: Partial<Readonly<Record<CheckId, readonly [low: string, high: strin
 /** What stands beside a misfit: its size in the chosen unit, in the other, and what is wrong. */
 export interface MissLabel {
   readonly figure: string;
+  /** The worse end alone, where there is no room for both. */
+  readonly worst: string;
   readonly second: string;
   readonly word: string;
 }
@@ -42,7 +44,12 @@ export function missLabel(finding: Finding, system: UnitSystem, pointsIn: boolea
   const ends = [high, low].filter((end): end is number => end !== null && end < 0);
   const sizes = ends.map((end) => printMarginSize(end, dimension, system));
   const chosen = sizes.map((size) => size.replace(/ \(.*/, ''));
-  return { figure: ranged(chosen), second: ranged(sizes.map(otherUnitsOf)), word: wordOf(finding, pointsIn) };
+  return {
+    figure: ranged(chosen),
+    worst: chosen.at(-1) ?? '',
+    second: ranged(sizes.map(otherUnitsOf)),
+    word: wordOf(finding, pointsIn),
+  };
 }
 
 function wordOf({ id, side }: Finding, pointsIn: boolean): string {
@@ -61,5 +68,5 @@ function ranged(texts: readonly string[]): string {
 /** The share of one side in a misfit of both; twice it is the total as it is printed. */
 export function oneSideText({ margin }: Finding, system: UnitSystem): string {
   const half = Math.abs(margin?.low ?? 0) / 2;
-  return `2 × ${printQuantity(half, 'length', { system, step: system === 'us' ? 32 : 0.5, round: 'up' })}`;
+  return `2 × ${printQuantity(half, 'length', { system, step: system === 'us' ? 32 : 0.5, round: 'up' }).replace('.0 ', ' ')}`;
 }

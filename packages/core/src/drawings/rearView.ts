@@ -1,4 +1,4 @@
-import type { Answer } from './../engine/assess/index.ts';
+import type { Answer } from '../engine/assess/index.ts';
 import type { Setup } from '../records/index.ts';
 import type { UnitSystem } from '../units/index.ts';
 import { detailOf } from './details/detailOf.ts';
@@ -17,7 +17,8 @@ import { barHeight, heading, headingHeight, noteLines, scaleBar } from './view/h
 import { heightsOf } from './view/figures.ts';
 import { layoutOf, type Layout, type Surround } from './view/layout.ts';
 import { holder, implement } from './view/machines.ts';
-import { misfitAreas, misfitDimensions, misfitsOf, type Misfit } from './view/misfits.ts';
+import { misfitsOf, type Misfit } from './misfit.ts';
+import { misfitAreas, misfitDimensions } from './view/misfits.ts';
 import { numbers } from './view/numbers.ts';
 import { columnWidth, heightColumns, heightLevels, rowHeight, rowsOf, spanRows } from './view/ordinary.ts';
 import { sectionMarks } from './view/sectionMarks.ts';
@@ -120,8 +121,13 @@ function mainView(stage: Stage, pen: Pen, layout: Layout, extent: Extent, { misf
     misfitDimensions(stage, pen, misfits, { half: layout.panel.right - onPaper(pen, 2), row, alone: detail === null }),
     drawn(numbers(stage, pen, extent.half, has('clevis') || isTooLow(misfits))),
     drawn(heading(pen, panel, viewTitle(stage), note)),
-    { items: bar.items, says: [`The scale bar is ${bar.label} long.`] },
+    { items: bar.items, says: [`The scale bar is ${bar.label} long.`, ...scaleSaid(pen)] },
   );
+}
+
+/** A printed sheet has a scale of its own. */
+function scaleSaid({ sheet, perPaper }: Pen): string[] {
+  return sheet.scales === null ? [] : [`Printed ${sheet.width} mm wide the scale is 1:${perPaper}.`];
 }
 
 function drawn(items: readonly Item[]): Part {

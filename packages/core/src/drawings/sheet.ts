@@ -2,7 +2,7 @@
 export type Format = 'desk' | 'phone' | 'print';
 
 /** Sizes of lettering [paper mm]; 1 px of the screen counts as 25.4/96 mm. */
-export interface Letters {
+interface Letters {
   readonly title: number;
   readonly note: number;
   readonly dimension: number;
@@ -22,6 +22,8 @@ export interface Sheet {
   readonly detailHeight: number;
   readonly margin: number;
   readonly letters: Letters;
+  /** Letters are never smaller, whatever room there is: 13 px on a screen. */
+  readonly least: number;
   /** Heights are dimensioned on the left; on a narrow sheet they stand on level lines instead. */
   readonly stacked: boolean;
   /** Scales that may be used, as the number 1 is divided by; null where any will do. */
@@ -44,6 +46,7 @@ export const sheets: Readonly<Record<Format, Sheet>> = {
     detailHeight: 0,
     margin: 4,
     letters: px({ title: 17, note: 14, dimension: 17, second: 14, misfit: 28, detailMisfit: 36, word: 18 }),
+    least: 13.1 * onScreen,
     stacked: true,
     scales: null,
   },
@@ -55,6 +58,7 @@ export const sheets: Readonly<Record<Format, Sheet>> = {
     detailHeight: 106,
     margin: 3,
     letters: px({ title: 17, note: 15, dimension: 18, second: 15, misfit: 38, detailMisfit: 38, word: 19 }),
+    least: 13.1 * onScreen,
     stacked: false,
     scales: null,
   },
@@ -66,6 +70,7 @@ export const sheets: Readonly<Record<Format, Sheet>> = {
     detailHeight: 0,
     margin: 3,
     letters: { title: 3.9, note: 3, dimension: 3.5, second: 3, misfit: 6, detailMisfit: 7.5, word: 3.8 },
+    least: 3,
     stacked: true,
     scales: [2, 2.5, 4, 5, 8, 10, 12.5, 15, 20, 25, 30, 40],
   },

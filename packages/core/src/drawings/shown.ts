@@ -3,7 +3,7 @@ import { middle, type Interval } from '../engine/geometry/index.ts';
 import type { LineRole } from './scene.ts';
 
 /** How sure a figure is: measured, a stand-in of its class or habit, or not known at all. */
-export type Standing = 'measured' | 'standIn' | 'unknown';
+type Standing = 'measured' | 'standIn' | 'unknown';
 
 /** A figure as it is drawn [mm, deg]: at `value`, which lies between its ends. */
 export interface Shown extends Interval {

@@ -8,10 +8,10 @@ function length(min: number, max: number, label: string, measure: string, from?:
 }
 
 /** Reference points of a span between lower pins; `unsaid` keeps both conventions open. */
-export const spanPoints = ['shoulder', 'ballCentre', 'unsaid'] as const;
+const spanPoints = ['shoulder', 'ballCentre', 'unsaid'] as const;
 
 /** Reference points of the spread of the lower links' balls. */
-export const ballSpanPoints = ['ballCentre', 'innerFaces', 'outerFaces'] as const;
+const ballSpanPoints = ['ballCentre', 'innerFaces', 'outerFaces'] as const;
 
 /** The pins of a machine: an implement, its second row, or the front of a coupler [mm]. */
 export const pinFields = {

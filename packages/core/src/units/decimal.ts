@@ -1,7 +1,7 @@
 import { decimalFigure, type Figure } from './figure.ts';
 
 /** What a separator with exactly three digits after it may be: it groups thousands, it is the decimal sign, or nobody can tell. */
-export type SeparatorMeaning = 'groups' | 'decimal' | 'either';
+type SeparatorMeaning = 'groups' | 'decimal' | 'either';
 
 /** How the writer of a figure uses commas and points. */
 export interface FigureStyle {

@@ -28,7 +28,7 @@ export function figureAt(ticks: number, grid: Grid): number {
 }
 
 /** Size of a count of steps [canonical unit], computed as reading does. */
-export function valueAt(ticks: number, grid: Grid): number {
+function valueAt(ticks: number, grid: Grid): number {
   return figureAt(ticks, grid) * grid.factor;
 }
 

@@ -12,7 +12,7 @@ export interface Form {
 }
 
 /** A reduced fraction, a decimal, or a decimal with commas between thousands. */
-export type FormStyle = 'fraction' | 'decimal' | 'grouped';
+type FormStyle = 'fraction' | 'decimal' | 'grouped';
 
 const usualStep: Readonly<Record<Dimension, Readonly<Record<UnitSystem, number>>>> = {
   length: { us: 16, metric: 1 },

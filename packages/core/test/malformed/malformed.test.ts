@@ -58,7 +58,12 @@ const cases: readonly Case[] = [
     'wrong-order',
     'tractor.topLinkLength.adjustable.between',
   ],
-  ['no holes', implement({ mastHeight: { adjustable: { at: [] } } }), 'wrong-type', 'implement.mastHeight'],
+  [
+    'no holes',
+    implement({ mastHeight: { adjustable: { at: [] } } }),
+    'wrong-type',
+    'implement.mastHeight.adjustable.at',
+  ],
   [
     'an unknown way of setting',
     tractor({ topLinkLength: { adjustable: { between: [500, 700], setting: 'often' } } }),

@@ -2,7 +2,8 @@ import type { Bounds, Item } from '../scene.ts';
 import { onPaper, type Pen } from '../pen.ts';
 import type { Stage } from '../stage.ts';
 import { body, hatch, rectangle, rounded } from '../strokes.ts';
-import type { Misfit } from '../view/misfits.ts';
+import { gapAreas, placedMiss } from '../gapAreas.ts';
+import type { Misfit } from '../misfit.ts';
 import { lettering, showing, type Part } from '../view/part.ts';
 import { blockHeight, missBlock } from './missBlock.ts';
 import { detailDimension, middleOf, type DetailPlan } from './plan.ts';
@@ -66,13 +67,9 @@ function drawn(stage: Stage, misfit: Misfit, clevis: Clevis, box: Bounds, pen: P
   const { gauge, miss } = misfit;
   const half = clevis.width / 2;
   const edge = (quantity: number): number => half + quantity;
-  const [limit, best, worst] = [miss.limit, miss.best, miss.worst].map(edge) as [number, number, number];
   const face = edge(middleOf(misfit));
   const inner = rounded([-half, -26], [half, 26], clevis.inner === 'ball' ? half * 0.5 : 3);
-  const areas = [
-    ...(limit === best ? [] : [hatch('misfit', rectangle([limit, -26], [best, 26]))]),
-    ...(best === worst ? [] : [hatch('thin', rectangle([best, -26], [worst, 26]), true)]),
-  ];
+  const areas = gapAreas(placedMiss(miss, edge), (from, to) => rectangle([from, -26], [to, 26]));
   const z = box.top + onPaper(pen, 4.5);
   const { letters } = pen.sheet;
   const foot = box.bottom - onPaper(pen, letters.note + 0.6);
@@ -82,14 +79,8 @@ function drawn(stage: Stage, misfit: Misfit, clevis: Clevis, box: Bounds, pen: P
     body('heavy', rectangle([-half - clevis.plate, -34], [-half, 34])),
     { ...body('misfit', rectangle([face, -34], [face + clevis.plate, 34])), fill: 'sheet' },
     ...showing(gauge.finding.id, areas),
-    detailDimension(misfit, [limit, 34], [worst, 34], [1, 0], -z),
-    ...missBlock(
-      stage,
-      pen,
-      misfit,
-      [(box.left + box.right) / 2, z + onPaper(pen, 3.2)],
-      pen.sheet.beside === 0 ? 80 : pen.sheet.beside - 10,
-    ),
+    detailDimension(misfit, [edge(miss.limit), 34], [edge(miss.worst), 34], [1, 0], -z),
+    ...missBlock(stage, pen, misfit, [(box.left + box.right) / 2, z + onPaper(pen, 3.2)]),
     lettering([-half - clevis.plate, foot], clevis.outer, letters.note, { tone: 'second' }),
     lettering([0, -onPaper(pen, letters.note * 0.35)], clevis.inner, letters.note, { anchor: 'middle' }),
   ];

@@ -1,6 +1,6 @@
 import type { Gauge } from '../gauge.ts';
 import type { Stage } from '../stage.ts';
-import type { Misfit } from '../view/misfits.ts';
+import type { Misfit } from '../misfit.ts';
 import { boreDetail } from './boreDetail.ts';
 import { clevisDetail } from './clevisDetail.ts';
 import { faceDetail } from './faceDetail.ts';

@@ -2,7 +2,8 @@ import type { Bounds, Item } from '../scene.ts';
 import { onPaper, type Pen } from '../pen.ts';
 import type { Stage } from '../stage.ts';
 import { body, hatch, rectangle } from '../strokes.ts';
-import type { Misfit } from '../view/misfits.ts';
+import { gapAreas } from '../gapAreas.ts';
+import type { Misfit } from '../misfit.ts';
 import { lettering, showing, type Part } from '../view/part.ts';
 import { blockHeight, missBlock } from './missBlock.ts';
 import { detailDimension, middleOf, type DetailPlan } from './plan.ts';
@@ -34,10 +35,7 @@ function drawn(stage: Stage, misfit: Misfit, { inner, outer, box }: Faces, pen: 
   const face = middleOf(misfit);
   const { letters } = pen.sheet;
   const inside = rectangle([box.left, -16], [0, 16]);
-  const areas = [
-    ...(miss.limit === miss.best ? [] : [hatch('misfit', rectangle([miss.limit, -22], [miss.best, 22]))]),
-    ...(miss.best === miss.worst ? [] : [hatch('thin', rectangle([miss.best, -22], [miss.worst, 22]), true)]),
-  ];
+  const areas = gapAreas(miss, (from, to) => rectangle([from, -22], [to, 22]));
   const z = box.top + onPaper(pen, 4.5);
   const foot = box.bottom - onPaper(pen, letters.note + 0.6);
   const items: Item[] = [
@@ -46,7 +44,7 @@ function drawn(stage: Stage, misfit: Misfit, { inner, outer, box }: Faces, pen: 
     body('misfit', rectangle([face, -30], [box.right, 30])),
     ...showing(gauge.finding.id, areas),
     detailDimension(misfit, [miss.limit, 30], [miss.worst, 30], [1, 0], -z),
-    ...missBlock(stage, pen, misfit, [0, z + onPaper(pen, 3.2)], pen.sheet.beside === 0 ? 80 : pen.sheet.beside - 10),
+    ...missBlock(stage, pen, misfit, [0, z + onPaper(pen, 3.2)]),
     lettering([box.left, foot], inner, letters.note, { tone: 'second' }),
     lettering([box.right, foot], outer, letters.note, { tone: 'second', anchor: 'end' }),
   ];

@@ -1,8 +1,9 @@
 import type { Bounds, Item } from '../scene.ts';
 import { onPaper, type Pen } from '../pen.ts';
 import type { Stage } from '../stage.ts';
-import { body, breakLine, circle, hatch, line, rectangle } from '../strokes.ts';
-import type { Misfit } from '../view/misfits.ts';
+import { body, breakLine, circle, line, rectangle } from '../strokes.ts';
+import { gapAreas } from '../gapAreas.ts';
+import type { Misfit } from '../misfit.ts';
 import { lettering, showing, type Part } from '../view/part.ts';
 import { blockHeight, missBlock } from './missBlock.ts';
 import { detailDimension, middleOf, type DetailPlan } from './plan.ts';
@@ -37,10 +38,7 @@ function drawn(stage: Stage, misfit: Misfit, box: Bounds, pen: Pen): Part {
   const z = box.top + onPaper(pen, 4.5);
   const { letters } = pen.sheet;
   const foot = box.bottom - onPaper(pen, letters.note + 0.4);
-  const areas = [
-    ...(miss.limit === miss.best ? [] : [hatch('misfit', rectangle([miss.limit, -8], [miss.best, 8]))]),
-    ...(miss.best === miss.worst ? [] : [hatch('thin', rectangle([miss.best, -8], [miss.worst, 8]), true)]),
-  ];
+  const areas = gapAreas(miss, (from, to) => rectangle([from, -8], [to, 8]));
   const end = gauge.finding.side === 'high' ? 'at its longest' : 'at its shortest';
   const items: Item[] = [
     body('thin', rectangle([box.left, -11], [miss.limit - eye + 4, 11])),
@@ -52,13 +50,7 @@ function drawn(stage: Stage, misfit: Misfit, box: Bounds, pen: Pen): Part {
     line('centre', [miss.limit, -eye - 5], [miss.limit, eye + 3]),
     line('centre', [wanted, -eye - 5], [wanted, eye + 3]),
     detailDimension(misfit, [miss.limit, eye + 3], [miss.worst, eye + 3], [1, 0], -z),
-    ...missBlock(
-      stage,
-      pen,
-      misfit,
-      [(box.left + box.right) / 2, z + onPaper(pen, 3.2)],
-      pen.sheet.beside === 0 ? 80 : pen.sheet.beside - 10,
-    ),
+    ...missBlock(stage, pen, misfit, [(box.left + box.right) / 2, z + onPaper(pen, 3.2)]),
     lettering([box.left, foot], `top link ${end}`, letters.note, { tone: 'second' }),
     lettering([box.left, foot - onPaper(pen, letters.note * 1.3)], 'ring: where the upper pin is', letters.note, {
       tone: 'second',

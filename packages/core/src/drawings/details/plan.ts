@@ -2,7 +2,7 @@ import type { Finding } from '../../engine/hookup/index.ts';
 import type { Pen } from '../pen.ts';
 import type { Bounds, Dimension, Point } from '../scene.ts';
 import type { Part } from '../view/part.ts';
-import type { Misfit } from '../view/misfits.ts';
+import type { Misfit } from '../misfit.ts';
 
 /** An enlarged view before it is placed: what it shows, in its own millimetres, and the room for what is written around it. */
 export interface DetailPlan {

@@ -1,42 +1,66 @@
-import type { Bounds, Item, Point } from '../scene.ts';
 import { onPaper, type Pen } from '../pen.ts';
+import type { Bounds, Item, Point } from '../scene.ts';
+import { unknownAt, type Shown } from '../shown.ts';
 import type { Stage } from '../stage.ts';
-import { arc, body, circle, hatch, line } from '../strokes.ts';
-import type { Misfit } from '../view/misfits.ts';
-import { showing, type Part } from '../view/part.ts';
+import { arc, body, circle, hatch, line, rectangle } from '../strokes.ts';
+import type { Misfit } from '../misfit.ts';
+import { showing, together, type Part } from '../view/part.ts';
+import { gapAreas, placedMiss } from '../gapAreas.ts';
 import { blockHeight, missBlock } from './missBlock.ts';
 import { detailDimension, middleOf, type DetailPlan } from './plan.ts';
+import { sizesHeight, sizesUnder, type Size } from './sizes.ts';
 
 /** What goes into what, with the size of the opening and whether it opens upward. */
 interface Seat {
   readonly title: string;
+  readonly pin: Size;
+  readonly seat: Size;
   readonly opening: number;
   /** How far the far edge of the pin stands inside the opening, for a value of the finding's quantity. */
   readonly spare: (quantity: number) => number;
   readonly opens: 1 | -1;
 }
 
-function seatOf({ seats, upper, bar }: Stage, { gauge }: Misfit): Seat {
-  const plain = { spare: (quantity: number): number => quantity, opens: 1 } as const;
+function seatOf({ seats, pins, upper, bar }: Stage, { gauge }: Misfit): Seat {
+  const none = unknownAt('', 0);
   switch (gauge.finding.id) {
     case 'rear.upperPin':
-      return { ...plain, title: 'Upper pin and top hook', opening: upper.hook?.throat.value ?? 0 };
+      return made('Upper pin and top hook', ['upper pin', upper.pin], ['hook throat', upper.hook?.throat ?? none]);
     case 'rear.jaw':
-      return { ...plain, title: 'Bar and jaw', opening: bar?.opening.value ?? 0, opens: -1 };
-    case 'rear.claw':
-      return { ...plain, title: 'Ball and claw', opening: seats.opening.value, spare: (quantity) => -quantity };
+      return { ...made('Bar and jaw', ['bar', bar?.diameter ?? none], ['jaw', bar?.opening ?? none]), opens: -1 };
+    case 'rear.claw': {
+      const claw = made('Ball and claw', ['ball', seats.looseBall?.diameter ?? none], ['claw', seats.opening]);
+      return { ...claw, spare: (quantity) => -quantity };
+    }
     default:
-      return { ...plain, title: 'Lower pin and hook', opening: seats.opening.value };
+      return made(
+        'Lower pin and hook',
+        ['lower pin', pins.bushing?.outside ?? pins.diameter],
+        ['hook seat', seats.opening],
+      );
   }
+}
+
+function made(
+  title: string,
+  [pinName, pin]: readonly [string, Shown],
+  [seatName, seat]: readonly [string, Shown],
+): Seat {
+  return {
+    title,
+    pin: { name: pinName, figure: pin, round: true },
+    seat: { name: seatName, figure: seat, round: false },
+    opening: seat.value,
+    spare: (quantity) => quantity,
+    opens: 1,
+  };
 }
 
 /** A pin in an open seat, seen from the left: pushed to the front, so that the back shows all that is missing or loose. */
 export function seatDetail(stage: Stage, misfit: Misfit): DetailPlan {
   const seat = seatOf(stage, misfit);
   const half = seat.opening / 2;
-  const high = half * 1.5 + 4;
-  const low = -half - half * 0.9 - 6;
-  const side = half + half * 0.9 + 8;
+  const [high, low, side] = [half * 1.5 + 4, -half * 1.9 - 6, half * 1.9 + 8];
   const box: Bounds = {
     left: -side,
     right: side,
@@ -48,41 +72,34 @@ export function seatDetail(stage: Stage, misfit: Misfit): DetailPlan {
     title: seat.title,
     note: 'From the left, in section, pushed to the front.',
     box,
-    around: { left: 2, right: 2, above: blockHeight + 2, below: 2 },
-    draw: (pen) => drawn(stage, misfit, seat, box, pen),
+    around: { left: 2, right: 2, above: blockHeight + 2, below: sizesHeight },
+    draw: (pen) => together(drawn(stage, misfit, seat, box, pen), sizesUnder(pen, box.bottom, [seat.pin, seat.seat])),
   };
 }
 
 function drawn(stage: Stage, misfit: Misfit, seat: Seat, box: Bounds, pen: Pen): Part {
-  const { gauge, miss } = misfit;
+  const { finding } = misfit.gauge;
   const half = seat.opening / 2;
   const edge = (quantity: number): number => half - seat.spare(quantity);
-  const [limit, best, worst] = [miss.limit, miss.best, miss.worst].map(edge) as [number, number, number];
+  const miss = placedMiss(misfit.miss, edge);
   const right = edge(middleOf(misfit));
   const radius = (right + half) / 2;
-  const centre: Point = [right - radius, 0];
+  const centre = right - radius;
   const z = box.top + onPaper(pen, 4.5);
   const reach = Math.min(radius, half) * 0.7;
-  const band = (from: number, to: number): Point[] => [
-    [from, -reach],
-    [to, -reach],
-    [to, reach],
-    [from, reach],
-  ];
-  const areas = [
-    ...(limit === best ? [] : [hatch('misfit', band(limit, best))]),
-    ...(best === worst ? [] : [hatch('thin', band(best, worst), true)]),
-  ];
   return {
     items: [
       ...section(seat, box),
-      { ...circle('misfit', centre, radius), fill: 'sheet' },
-      line('centre', [centre[0] - radius * 1.15, 0], [centre[0] + radius * 1.15, 0]),
-      line('centre', [centre[0], -radius * 1.15], [centre[0], radius * 1.15]),
-      ...wall(seat, box),
-      ...showing(gauge.finding.id, areas),
-      detailDimension(misfit, [limit, 0], [worst, 0], [1, 0], -z),
-      ...missBlock(stage, pen, misfit, [0, z + onPaper(pen, 3.2)], pen.sheet.beside === 0 ? 80 : pen.sheet.beside - 10),
+      { ...circle('misfit', [centre, 0], radius), fill: 'sheet' },
+      line('centre', [centre - radius * 1.15, 0], [centre + radius * 1.15, 0]),
+      line('centre', [centre, -radius * 1.15], [centre, radius * 1.15]),
+      line('hidden', [half, 0], [half, seat.opens * half * 1.1]),
+      ...showing(
+        finding.id,
+        gapAreas(miss, (from, to) => rectangle([from, -reach], [to, reach])),
+      ),
+      detailDimension(misfit, [miss.limit, 0], [miss.worst, 0], [1, 0], -z),
+      ...missBlock(stage, pen, misfit, [0, z + onPaper(pen, 3.2)]),
     ],
     says: [],
   };
@@ -104,11 +121,4 @@ function section({ opening, opens }: Seat, { left, right }: Bounds): Item[] {
   ];
   const turned = face.map(([y, z]): Point => [y, opens * z]);
   return [body('thin', turned), { ...hatch('thin', turned), spacing: 1.6 }];
-}
-
-/** The wall that a thick pin covers, dashed over it. */
-function wall({ opening, opens }: Seat, box: Bounds): Item[] {
-  void box;
-  const half = opening / 2;
-  return [line('hidden', [half, 0], [half, opens * half * 1.1])];
 }

@@ -4,7 +4,8 @@ import type { Item, Point } from '../scene.ts';
 import type { Stage } from '../stage.ts';
 import { arc, body, circle, hatch, line, rectangle } from '../strokes.ts';
 import type { TopHook } from '../upper.ts';
-import type { Misfit } from '../view/misfits.ts';
+import { gapAreas } from '../gapAreas.ts';
+import type { Misfit } from '../misfit.ts';
 import { lettering, showing, type Part } from '../view/part.ts';
 import { blockHeight, missBlock } from './missBlock.ts';
 import { detailDimension, middleOf, type DetailPlan } from './plan.ts';
@@ -52,21 +53,14 @@ function drawn(stage: Stage, hook: TopHook, misfit: Misfit, pen: Pen): Part {
     Math.max(miss.limit, miss.worst, hook.throat.value * 0.85 - radius) +
     radius +
     onPaper(pen, misfit.gauge.finding.side === 'high' ? 3 : 11);
-  const block = missBlock(
-    stage,
-    pen,
-    misfit,
-    [column - left, top + onPaper(pen, 2)],
-    pen.sheet.beside === 0 ? 80 : pen.sheet.beside - 10,
-  );
+  const block = missBlock(stage, pen, misfit, [column - left, top + onPaper(pen, 2)]);
   const band = (from: number, to: number): Point[] => [
     at(from, -radius * 0.8),
     at(from, radius * 0.8),
     at(to, radius * 0.8),
     at(to, -radius * 0.8),
   ];
-  const tolerance = miss.best === miss.worst ? [] : [hatch('thin', band(miss.best, miss.worst), true)];
-  const areas = [...(miss.best === miss.limit ? [] : [hatch('misfit', band(miss.limit, miss.best))]), ...tolerance];
+  const areas = gapAreas(miss, band);
   return {
     items: [
       ...hookSection(hook, pen),

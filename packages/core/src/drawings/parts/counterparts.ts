@@ -12,7 +12,7 @@ export function apexOf(width: number, angle: number): number {
 }
 
 /** Height up to which the frame is drawn. */
-export function frameTop({ frameWidth, frameAngle }: FrameAndReceiver): number {
+function frameTop({ frameWidth, frameAngle }: FrameAndReceiver): number {
   return apexOf(frameWidth.value, frameAngle.value);
 }
 

@@ -58,7 +58,7 @@ function bushing({ bushing, sign }: LowerPins, shoulder: number): Item[] {
 }
 
 /** Pin plates of the right side: behind the shoulder, and beyond the gap where there are two. */
-export function plates({ shoulders, sign, plate, doubleGap }: LowerPins): Point[][] {
+function plates({ shoulders, sign, plate, doubleGap }: LowerPins): Point[][] {
   const face = shoulders.value / 2;
   const inner = rectangle([face, -plateReach], [face - sign * plate, plateReach]);
   if (doubleGap === null) return [inner];

@@ -1,5 +1,5 @@
 /** Widths of lines [paper mm]: two steps, and a third for the misfit alone. */
-export const lineWidths = {
+const lineWidths = {
   heavy: 0.5,
   thin: 0.25,
   hidden: 0.25,

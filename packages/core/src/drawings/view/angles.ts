@@ -2,6 +2,7 @@ import { figureSentence, figureText } from '../figureText.ts';
 import { missLabel } from '../missWords.ts';
 import { missOfFinding } from '../miss.ts';
 import { apexOf, legAt } from '../parts/counterparts.ts';
+import { titleOf } from '../../words/index.ts';
 import { onPaper, type Pen } from '../pen.ts';
 import type { Point } from '../scene.ts';
 import type { Stage } from '../stage.ts';
@@ -64,6 +65,6 @@ function wedge({ answer, pins }: Stage, frame: Frame, pen: Pen): Part {
         weight: 500,
       }),
     ]),
-    says: [`Misfit: ${label.figure}, ${label.word}.`],
+    says: [`Misfit, ${titleOf(finding).toLowerCase()}: ${label.figure}, ${label.word}.`],
   };
 }

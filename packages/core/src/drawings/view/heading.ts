@@ -1,6 +1,6 @@
-import { wrapped } from '../lettering.ts';
+import { widthOf, wrapped } from '../lettering.ts';
 import { onPaper, type Pen } from '../pen.ts';
-import type { Bounds, Item, ScaleBar } from '../scene.ts';
+import type { Bounds, Item, Point, ScaleBar } from '../scene.ts';
 import type { Sheet } from '../sheet.ts';
 import { lettering } from './part.ts';
 
@@ -44,7 +44,7 @@ interface BarSize {
 const inch = 25.4;
 
 /** A round length near the wanted one, in the chosen unit. */
-export function barSize(pen: Pen, wanted: number, enlargement: number): BarSize {
+function barSize(pen: Pen, wanted: number, enlargement: number): BarSize {
   const us = pen.system === 'us';
   const unit = us ? inch : 1;
   const lengths = us ? [0.25, 0.5, 1, 2, 3, 4, 6, 8, 12, 24, 36] : [5, 10, 20, 40, 50, 100, 200, 400, 500, 1000];
@@ -73,13 +73,26 @@ export function scaleBar(pen: Pen, panel: Bounds, enlargement: number): { items:
     label: size.label,
     items: [
       bar,
+      ...trueScale(pen, enlargement, [at[0] + size.division * size.divisions + onPaper(pen, 4), at[1]]),
       lettering([at[0], z], '0', letters.note, { tone: 'second' }),
-      lettering([at[0] + size.division * size.divisions, z], size.label, letters.note, {
-        tone: 'second',
-        anchor: 'end',
-      }),
+      endLabel(pen, [at[0] + size.division * size.divisions, z], size),
     ],
   };
+}
+
+/** The length of a bar over its end; behind it, where the bar is too short for both ends. */
+function endLabel(pen: Pen, [y, z]: Point, { label, division, divisions }: BarSize): Item {
+  const { letters } = pen.sheet;
+  const isShort = (division * divisions) / pen.perPaper < widthOf(`0 ${label}`, letters.note);
+  const place: Point = isShort ? [y + onPaper(pen, 1.5), z - onPaper(pen, 2.2)] : [y, z];
+  return lettering(place, label, letters.note, { tone: 'second', anchor: isShort ? 'start' : 'end' });
+}
+
+/** The scale on paper, where the sheet is printed at its own width. */
+function trueScale(pen: Pen, enlargement: number, at: Point): Item[] {
+  const { letters, scales } = pen.sheet;
+  if (scales === null || enlargement !== 1) return [];
+  return [lettering(at, `Scale 1:${pen.perPaper}`, letters.note)];
 }
 
 /** Room that a scale bar takes at the bottom [paper mm]. */

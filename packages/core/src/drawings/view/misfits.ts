@@ -1,42 +1,21 @@
 import { tailLength, isShort } from '../dimensionParts.ts';
+import { gapAreas, placedMiss } from '../gapAreas.ts';
 import { edgeAt, gaugeOf, type Gauge } from '../gauge.ts';
 import { widthOf } from '../lettering.ts';
-import { missOfFinding, type Miss } from '../miss.ts';
-import { missLabel, oneSideText } from '../missWords.ts';
+import type { Misfit } from '../misfit.ts';
+import { missLabel, oneSideText, type MissLabel } from '../missWords.ts';
 import { onPaper, type Pen } from '../pen.ts';
 import { plateReach } from '../parts/pins.ts';
 import type { Dimension, Item, Point } from '../scene.ts';
+import { titleOf } from '../../words/index.ts';
 import { isOnStage, type Stage } from '../stage.ts';
 import { hatch, mirrored, rectangle } from '../strokes.ts';
 import { lettering, nothing, showing, together, type Part } from './part.ts';
 
-/** A misfit that has its place in the view. */
-export interface Misfit {
-  readonly gauge: Gauge;
-  readonly miss: Miss;
-}
-
-/** Misfits of the meeting that is drawn, the lead finding first; only those that agree with what is drawn. */
-export function misfitsOf(stage: Stage): Misfit[] {
-  const { findings, lead } = stage.answer;
-  const ordered = lead === null ? findings : [lead, ...findings.filter(({ id }) => id !== lead.id)];
-  return ordered.flatMap((finding) => {
-    const miss = isOnStage(stage, finding) ? missOfFinding(finding) : null;
-    const gauge = miss === null ? null : gaugeOf(stage, finding);
-    return miss === null || gauge === null ? [] : [{ gauge, miss }];
-  });
-}
-
-/** Areas between where an edge may be at most and where it is: the gap to close, then the tolerance of what was measured. */
+/** The gap and the tolerance at an edge, on both sides where it has two. */
 function gapAndTolerance({ gauge, miss }: Misfit, band: (from: number, to: number) => Point[]): Item[] {
-  const [limit, best, worst] = [miss.limit, miss.best, miss.worst].map((quantity) => edgeAt(gauge, quantity)) as [
-    number,
-    number,
-    number,
-  ];
-  const gap = best === limit ? [] : [hatch('misfit', band(limit, best))];
-  const tolerance = worst === best ? [] : [hatch('thin', band(best, worst), true)];
-  return [...gap, ...tolerance].flatMap((area) =>
+  const drawn = placedMiss(miss, (quantity) => edgeAt(gauge, quantity));
+  return gapAreas(drawn, band).flatMap((area) =>
     gauge.sides === 2 ? [area, { ...area, outline: mirrored(area.outline), falling: !area.falling }] : [area],
   );
 }
@@ -67,7 +46,7 @@ function openRange(stage: Stage, reach: number): Item[] {
 /** How high above and how low below the pins a lower misfit is hatched [mm]. */
 const lowerReach = 24;
 
-/** The misfits with their dimensions: one at the upper pin, one across the clevis, one across the lower pins. */
+/** The misfits with their dimensions: one at the upper pin, else one across the clevis, where there is room for one; and one across the lower pins. */
 export function misfitDimensions(
   stage: Stage,
   pen: Pen,
@@ -78,7 +57,7 @@ export function misfitDimensions(
   const [upper, clevis, lower] = [first('upper'), first('clevis'), first('lower')];
   return together(
     upper === undefined ? nothing : upperMisfit(stage, pen, upper, room.half),
-    clevis === undefined ? nothing : clevisMisfit(stage, pen, clevis),
+    clevis === undefined || upper !== undefined ? nothing : clevisMisfit(stage, pen, clevis),
     lower === undefined ? nothing : lowerMisfit(stage, pen, lower, room),
     { items: [], says: misfits.map((misfit) => missSaid(stage, pen, misfit)) },
   );
@@ -86,11 +65,10 @@ export function misfitDimensions(
 
 function missSaid({ pins }: Stage, pen: Pen, { gauge }: Misfit): string {
   const { figure, second, word } = missLabel(gauge.finding, pen.system, pins.sign === -1);
-  return `Misfit: ${figure} (${second}), ${word}${gauge.sides === 2 ? ', both sides together' : ''}.`;
+  return `Misfit, ${titleOf(gauge.finding).toLowerCase()}: ${figure} (${second}), ${word}${gauge.sides === 2 ? ', both sides together' : ''}.`;
 }
 
-function misfitDimension({ gauge, miss }: Misfit, from: Point, to: Point, along: Point, at: number): Dimension {
-  void miss;
+function misfitDimension({ gauge }: Misfit, from: Point, to: Point, along: Point, at: number): Dimension {
   const { finding, sides } = gauge;
   return {
     kind: 'dimension',
@@ -115,15 +93,25 @@ function upperMisfit({ upper, pins }: Stage, pen: Pen, misfit: Misfit, half: num
   const label = missLabel(gauge.finding, pen.system, pins.sign === -1);
   const left = y + onPaper(pen, 2.6);
   const { letters } = pen.sheet;
-  const size = Math.min(letters.misfit, (half - left) / pen.perPaper / widthOf(label.figure, 1));
+  const room = (half - left) / pen.perPaper;
+  const { figure, word, size } = fittedMiss(label, letters.misfit, room);
+  const small = Math.max(pen.sheet.least, Math.min(letters.word, room / widthOf(word, 1)));
   const block = size * 0.75 + letters.word * 1.25;
   const top = (limit + worst) / 2 + onPaper(pen, block / 2);
   const items = [
     dimension,
-    lettering([left, top - onPaper(pen, size * 0.75)], label.figure, size, { tone: 'accent', weight: 700 }),
-    lettering([left, top - onPaper(pen, block)], label.word, letters.word, { tone: 'accent', weight: 500 }),
+    lettering([left, top - onPaper(pen, size * 0.75)], figure, size, { tone: 'accent', weight: 700 }),
+    lettering([left, top - onPaper(pen, block)], word, small, { tone: 'accent', weight: 500 }),
   ];
   return { items: showing(gauge.finding.id, items), says: [] };
+}
+
+/** Both ends of a tolerance where they fit at a good size, else the worse end, large [paper mm]. */
+function fittedMiss(label: MissLabel, wanted: number, room: number): { figure: string; word: string; size: number } {
+  const size = (figure: string): number => Math.min(wanted, room / widthOf(figure, 1));
+  if (label.figure === label.worst || size(label.figure) >= 0.75 * wanted)
+    return { ...label, size: size(label.figure) };
+  return { figure: label.worst, word: `${label.word}, at most`, size: size(label.worst) };
 }
 
 function clevisMisfit({ upper }: Stage, pen: Pen, misfit: Misfit): Part {

@@ -53,7 +53,10 @@ export function fitted(pen: Pen, words: string, second: string | null, room: num
   const { letters } = pen.sheet;
   const both = second !== null && figureWidth(pen, words, second) <= room;
   return {
-    size: Math.min(letters.dimension, (letters.dimension * room) / figureWidth(pen, words, null)),
+    size: Math.max(
+      pen.sheet.least,
+      Math.min(letters.dimension, (letters.dimension * room) / figureWidth(pen, words, null)),
+    ),
     second: both ? { second: { text: second, size: letters.second } } : {},
   };
 }

@@ -1,9 +1,10 @@
 import type { CautionId } from '@hitchwright/core/assess';
+import type { Setup } from '@hitchwright/core/records';
 import { cautionWords, sentenceOf, titleOf } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { FindingNote } from './FindingNote.tsx';
-import { numberedFindings } from './numbering.ts';
+import { numberedFindings, type Numbered } from './numbering.ts';
 import { TakenForGranted } from './TakenForGranted.tsx';
 import { ToMeasure } from './ToMeasure.tsx';
 import type { Answered } from './useAssessment.ts';
@@ -20,6 +21,7 @@ const closing: readonly CautionId[] = ['hookUpOnly', 'shaftMovesBack', 'firstLif
 export function Notes({ answered, onMeasure }: NotesProps) {
   const { answer } = answered;
   const isOpen = answer.outcomes.hooksUp === 'measureFirst';
+  const notes = numberedFindings(answered);
   const opening = answer.cautions.filter((id) => !closing.includes(id));
   return (
     <section className="notes" aria-labelledby="notes-title">
@@ -28,16 +30,45 @@ export function Notes({ answered, onMeasure }: NotesProps) {
       </h2>
       <Cautions ids={opening} />
       {isOpen ? <ToMeasure answer={answer} onMeasure={onMeasure} /> : null}
-      <ol className="findings">
-        {numberedFindings(answered).map(({ number, finding }) => (
-          <FindingNote key={finding.id} number={number} finding={finding} setup={answered.setup} />
-        ))}
-      </ol>
+      <FindingList notes={notes.filter((note) => !isAside(note))} setup={answered.setup} />
       {isOpen ? null : <ToMeasure answer={answer} onMeasure={onMeasure} />}
+      <OtherPasses notes={notes.filter(isAside)} setup={answered.setup} />
       <TakenForGranted assumed={answer.assumed} />
       <NotNeeded answered={answered} />
       <Cautions ids={answer.cautions.filter((id) => closing.includes(id))} />
     </section>
+  );
+}
+
+/** A check that holds and has no balloon on the drawing. */
+function isAside({ number, finding }: Numbered): boolean {
+  return number === null && finding.status === 'pass';
+}
+
+interface FindingListProps {
+  readonly notes: readonly Numbered[];
+  readonly setup: Setup;
+}
+
+function FindingList({ notes, setup }: FindingListProps) {
+  return (
+    <ol className="findings">
+      {notes.map(({ number, finding }) => (
+        <FindingNote key={finding.id} number={number} finding={finding} setup={setup} />
+      ))}
+    </ol>
+  );
+}
+
+function OtherPasses({ notes, setup }: FindingListProps) {
+  if (notes.length === 0) return null;
+  return (
+    <details className="aside">
+      <summary>
+        {notes.length} more {notes.length === 1 ? 'check holds' : 'checks hold'}
+      </summary>
+      <FindingList notes={notes} setup={setup} />
+    </details>
   );
 }
 

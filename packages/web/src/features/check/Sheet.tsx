@@ -1,5 +1,6 @@
 import { type Edit, type SetupDocument } from '@hitchwright/core/records';
 import { lazy, Suspense } from 'react';
+import { useMedia } from '../../app/media.ts';
 import { sampleNames } from '../question/question.ts';
 import { sampleYard, type Machine } from '../yard/sampleYard.ts';
 import { AnswerGrid } from './AnswerGrid.tsx';
@@ -31,6 +32,7 @@ interface SheetProps extends Pick<CureListProps, 'applied' | 'onApply' | 'onUndo
 /** The drawing sheet of one check: title block, drawing, notes, cures. */
 export function Sheet({ document, panel, applied, onPanel, onEdit, onApply, onUndo }: SheetProps) {
   const { answered, reply } = useAssessment(document, couplersBeside(document));
+  const isPrint = useMedia('print');
   const errors = reply?.kind === 'errors' ? reply.errors : [];
   const isOlder = answered !== null && reply !== answered;
   const measure = (field: string): void => onPanel({ shows: 'dimensions', field });
@@ -47,7 +49,7 @@ export function Sheet({ document, panel, applied, onPanel, onEdit, onApply, onUn
       </div>
       <div className="sheet-side" id="side">
         <SideSwitch panel={panel} onPanel={onPanel} />
-        {panel.shows === 'dimensions' ? (
+        {panel.shows === 'dimensions' && !isPrint ? (
           <Suspense fallback={<p className="pad">Opening the dimensions…</p>}>
             <DimensionsPanel document={document} answered={answered} errors={errors} begin={panel} onEdit={onEdit} />
           </Suspense>

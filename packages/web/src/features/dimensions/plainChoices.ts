@@ -1,5 +1,5 @@
-import { categories } from '@hitchwright/core/tables';
-import { couplerKinds, mountingStyles, type CouplerKind } from '@hitchwright/core/records';
+import { categories, couplerKinds } from '@hitchwright/core/tables';
+import type { CouplerKind } from '@hitchwright/core/records';
 import { mountingNames } from '@hitchwright/core/words';
 
 /** A field that is chosen, not measured. */
@@ -26,7 +26,7 @@ export const plainChoices: Readonly<Record<string, PlainChoice>> = {
     options: categories.map((category) => [category, `category ${category}`]),
   },
   kind: { label: 'kind of coupler', required: true, options: couplerKinds.map((kind) => [kind, couplerNames[kind]]) },
-  mounting: { label: 'how it is mounted', options: mountingStyles.map((style) => [style, mountingNames[style]]) },
+  mounting: { label: 'how it is mounted', options: Object.entries(mountingNames) },
   floatSits: {
     label: 'where the float sits',
     options: [

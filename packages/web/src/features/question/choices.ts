@@ -21,7 +21,10 @@ export interface ChoiceGroup {
 
 /** What the panel lists for a machine when this has been typed. */
 export function choicesFor(machine: Machine, typed: string, onlySamples: boolean): ChoiceGroup[] {
-  const words = typed.toLowerCase().split(/\s+/).filter(Boolean);
+  const words = typed
+    .toLowerCase()
+    .split(/[\s,]+/)
+    .filter(Boolean);
   const matches = ({ name, note }: Choice): boolean =>
     words.every((word) => `${name} ${note}`.toLowerCase().includes(word));
   const yard: ChoiceGroup = { heading: 'Sample yard, invented', choices: samples(machine).filter(matches) };
@@ -50,8 +53,9 @@ function samples(machine: Machine): Choice[] {
 function byCategory(machine: Machine, typed: string): Choice[] {
   const power = machine === 'tractor' ? (/(\d+(?:\.\d+)?)\s*(hp|kw)\b/i.exec(typed)?.[0] ?? null) : null;
   const rest = typed.replace(power ?? '', ' ').toLowerCase();
-  const words = rest.split(/\s+/).filter(Boolean);
-  return categories
+  const words = rest.split(/[\s,]+/).filter(Boolean);
+  const said = categories.filter((category) => words.includes(category.toLowerCase()));
+  return (said.length > 0 ? said : categories)
     .map((category) => {
       const name = `Category ${category} ${machine === 'coupler' ? 'frame coupler' : machine}`;
       const kind = machine === 'coupler' ? { kind: 'uFrame' } : {};

@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
-import { across, columnWidth, type DrawnColumn, type DrawnLowerPin, type Scale } from './drawnColumns.ts';
+import { across, columnWidth, type DrawnColumn, type Scale } from './drawnColumns.ts';
+import type { DrawnLowerPin } from './pinFigures.ts';
 import { DrawnWords } from './DrawnWords.tsx';
 import { lowerPinWords } from './pinWords.ts';
 import { PinHatch } from './PinHatch.tsx';
@@ -46,7 +47,7 @@ export function LowerPinDrawing({ pins: { pins, hatched, scale }, row, against }
 }
 
 function Pin({ pin, scale }: { readonly pin: DrawnLowerPin; readonly scale: Scale }) {
-  const half = Math.max((across(scale, scale.from + pin.diameter) / 2) * 1, 3);
+  const half = Math.max(across(scale, scale.from + pin.diameter) / 2, 3);
   const way = pin.tip > pin.shoulder ? 1 : -1;
   const middle = height / 2;
   const plate = stretch(scale, pin.shoulder - way * pin.plate, pin.shoulder);

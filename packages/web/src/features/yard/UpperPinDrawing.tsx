@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
-import { across, columnWidth, type DrawnColumn, type DrawnUpperPin, type Scale } from './drawnColumns.ts';
+import { across, columnWidth, type DrawnColumn, type Scale } from './drawnColumns.ts';
+import type { DrawnUpperPin } from './pinFigures.ts';
 import { DrawnWords } from './DrawnWords.tsx';
 import { upperPinWords } from './pinWords.ts';
 import { PinHatch } from './PinHatch.tsx';

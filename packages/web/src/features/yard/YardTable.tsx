@@ -27,7 +27,7 @@ export function YardTable({ rows, chosen, onChoose }: YardViewProps) {
         <tr>
           <th scope="col" className="yard-corner">
             <span className="yard-title">Yard, {sampleYard.implements.length} implements</span>
-            Pins are drawn to scale against what is in black. Pick another to compare.
+            Pins are drawn to scale against the marked column. Pick another to compare.
           </th>
           <th scope="col" className="yard-drawn">
             <span className="drawn-head">

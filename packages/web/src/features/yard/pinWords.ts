@@ -1,6 +1,6 @@
 import type { Bound } from '@hitchwright/core/records';
 import { printBoth, type UnitSystem } from '@hitchwright/core/units';
-import type { DrawnLowerPin, DrawnUpperPin } from './drawnColumns.ts';
+import type { DrawnLowerPin, DrawnUpperPin } from './pinFigures.ts';
 
 /** The lower pin's drawing in words. */
 export function lowerPinWords(
