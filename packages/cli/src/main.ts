@@ -17,8 +17,18 @@ async function run(words: readonly string[]): Promise<number> {
   const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
   if (command === undefined)
     throw new UsageError(`There is no command “${name.slice(0, 40)}”. Try: ${Object.keys(commands).join(', ')}.`);
+  if (rest.includes('--help') || rest.includes('-h')) {
+    process.stdout.write(generalHelp);
+    return 0;
+  }
   return command(rest);
 }
+
+// A reader that has seen enough closes the pipe: that is no fault.
+process.stdout.on('error', (problem: NodeJS.ErrnoException) => {
+  if (problem.code !== 'EPIPE') throw problem;
+  process.exit();
+});
 
 try {
   process.exitCode = await run(process.argv.slice(2));

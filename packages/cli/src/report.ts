@@ -15,6 +15,7 @@ import {
   topicLine,
   topicWords,
 } from '@hitchwright/core/words';
+import { visible } from './visible.ts';
 
 const lineLength = 78;
 
@@ -98,9 +99,4 @@ function wrapped(text: string, indent: number): string[] {
     else lines[lines.length - 1] = last === '' ? word : `${last} ${word}`;
   }
   return lines.map((line) => ' '.repeat(indent) + line);
-}
-
-/** A name can't move the cursor or colour the terminal: control characters are shown as what they are. */
-function visible(text: string): string {
-  return text.replace(/[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g, '\ufffd');
 }

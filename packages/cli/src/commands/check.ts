@@ -6,6 +6,7 @@ import { rearView, sceneToSvg } from '@hitchwright/core/drawings';
 import {
   errorLine,
   largestSetup,
+  parseSetup,
   readSetupText,
   type InputError,
   type Setup,
@@ -14,6 +15,7 @@ import {
 import type { UnitSystem } from '@hitchwright/core/units';
 import { exitCodes, UsageError } from '../exit.ts';
 import { report } from '../report.ts';
+import { visible, visibleJson } from '../visible.ts';
 
 interface CheckOptions {
   readonly file: string;
@@ -28,7 +30,7 @@ export function checkCommand(words: readonly string[]): number {
   const text = readText(options.file);
   const reading = readSetupText(text);
   if (!reading.ok) return refuse(reading.errors, options.json);
-  const document = JSON.parse(text) as SetupDocument;
+  const document = parseSetup(text) as SetupDocument;
   const assessment = assess(document);
   if (!assessment.ok) return refuse(assessment.errors, options.json);
   const system = options.units ?? reading.setup.units ?? 'us';
@@ -70,8 +72,8 @@ function readText(file: string): string {
 }
 
 function refuse(errors: readonly InputError[], asJson: boolean): number {
-  if (asJson) process.stdout.write(`${JSON.stringify(inputErrorsJson(errors), null, 2)}\n`);
-  const lines = errors.map((error) => `  ${errorLine(error)}\n`).join('');
+  if (asJson) process.stdout.write(visibleJson(`${JSON.stringify(inputErrorsJson(errors), null, 2)}\n`));
+  const lines = errors.map((error) => `  ${visible(errorLine(error))}\n`).join('');
   process.stderr.write(
     `The setup can’t be read: ${errors.length} ${errors.length === 1 ? 'error' : 'errors'}.\n${lines}`,
   );
@@ -79,9 +81,17 @@ function refuse(errors: readonly InputError[], asJson: boolean): number {
 }
 
 function print(answer: Answer, setup: Setup, system: UnitSystem, options: CheckOptions): void {
-  if (options.svg !== null) writeFileSync(options.svg, sceneToSvg(rearView(setup, answer, { system })));
+  if (options.svg !== null) writeDrawing(options.svg, sceneToSvg(rearView(setup, answer, { system })));
   const text = options.json
-    ? `${JSON.stringify(answerJson(answer, setup, system), null, 2)}\n`
+    ? visibleJson(`${JSON.stringify(answerJson(answer, setup, system), null, 2)}\n`)
     : report(answer, setup, system);
   process.stdout.write(text);
+}
+
+function writeDrawing(file: string, svg: string): void {
+  try {
+    writeFileSync(file, svg);
+  } catch (problem) {
+    throw new UsageError(`Can’t write ${file}: ${problem instanceof Error ? problem.message : String(problem)}`);
+  }
 }

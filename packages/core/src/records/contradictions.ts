@@ -114,22 +114,27 @@ function settableFields({ tractor }: Setup): InputError[] {
 
 /** Only what somebody can set may be given as adjustable. */
 function fixedFields(setup: Setup): InputError[] {
-  return (['tractor', 'coupler', 'implement'] as const).flatMap((machine) =>
-    Object.entries(setup[machine] ?? {}).flatMap(([key, value]) => {
-      const kind = (value as Value | undefined)?.kind;
-      if ((kind !== 'adjustable' && kind !== 'stops') || adjustableFields.has(`${machine}.${key}`)) return [];
-      const expected = 'a figure or a range it lies in';
-      return [
-        {
-          code: 'contradiction',
-          path: `${machine}.${key}`,
-          expected,
-          got: 'an adjustable range',
-          hint: 'Nobody can set this one; write {"between": [a, b]} where it is not known exactly.',
-        } as const,
-      ];
-    }),
+  const parts = (setup.parts ?? []).map((part, i) => [`parts.${i}`, part] as const);
+  const records = [
+    ['tractor', setup.tractor],
+    ['coupler', setup.coupler],
+    ['coupler.front', setup.coupler?.front],
+    ['implement', setup.implement],
+    ['implement.secondRow', setup.implement.secondRow],
+    ...parts,
+  ] as const;
+  return records.flatMap(([path, record]) =>
+    Object.entries(record ?? {}).flatMap(([key, value]) => notSettable(`${path}.${key}`, value)),
   );
+}
+
+function notSettable(path: string, value: unknown): InputError[] {
+  const { kind } = (value ?? {}) as Partial<Value>;
+  if ((kind !== 'adjustable' && kind !== 'stops') || adjustableFields.has(path)) return [];
+  const hint = 'Nobody can set this one; write {"between": [a, b]} where it is not known exactly.';
+  return [
+    { code: 'contradiction', path, expected: 'a figure or a range it lies in', got: 'an adjustable range', hint },
+  ];
 }
 
 /** Span and mast height each outside their class but inside the other's were typed into each other's field. */

@@ -1,7 +1,7 @@
 export { couplerFields, fieldRules, implementFields, pinFields, tractorFields } from './fields.ts';
 export { atPath, withEdits, type Edit } from './edit.ts';
 export { errorLine, excerpt, type InputError, type InputErrorCode } from './inputError.ts';
-export { largestSetup, readSetup, readSetupText, type SetupReading } from './readSetup.ts';
+export { largestSetup, parseSetup, readSetup, readSetupText, type SetupReading } from './readSetup.ts';
 export type {
   Coupler,
   Implement,

@@ -29,7 +29,7 @@ export function readSetupText(text: string): SetupReading {
     );
   }
   try {
-    return readSetup(JSON.parse(text));
+    return readSetup(parseSetup(text));
   } catch (problem) {
     if (!(problem instanceof SyntaxError)) throw problem;
     return refused(
@@ -40,6 +40,16 @@ export function readSetupText(text: string): SetupReading {
       'Check commas, quotes and brackets near the place named: ' + excerpt(problem.message),
     );
   }
+}
+
+/**
+ * Parses the text of a setup document; a byte order mark in front is no part of it.
+ *
+ * @param text JSON text [characters]
+ * @returns the document; throws a SyntaxError where it is no JSON [any]
+ */
+export function parseSetup(text: string): unknown {
+  return JSON.parse(text.replace(/^\ufeff/, ''));
 }
 
 /**

@@ -17,6 +17,13 @@ interface Desk {
 
 const provenanceKeys = ['from', 'method', 'tool', 'who', 'when', 'source', 'note'] as const;
 const formKeys = ['value', 'between', 'adjustable', 'unknown'] as const;
+/** What may stand beside each form. */
+const besideForm: Readonly<Record<(typeof formKeys)[number], readonly string[]>> = {
+  value: ['plusMinus'],
+  between: ['default'],
+  adjustable: [],
+  unknown: [],
+};
 const settings: readonly Setting[] = ['one', 'perPosition'];
 
 /**
@@ -47,19 +54,39 @@ function readForm(raw: unknown, desk: Desk): Value | null {
 function readObject(raw: Record<string, unknown>, desk: Desk): Value | null {
   const forms = formKeys.filter((key) => Object.hasOwn(raw, key));
   if (forms.length !== 1) return refuse(desk, '', raw);
-  reportUnknownKeys(raw, desk);
+  const [form = 'value'] = forms;
+  reportUnknownKeys(raw, [...provenanceKeys, form, ...besideForm[form]], '', desk);
   const provenance = readProvenance(raw, desk);
-  if (forms[0] === 'value') {
-    return stated(readNumber(raw['value'], desk, `${desk.path}.value`), readTolerance(raw, desk), provenance);
-  }
-  if (forms[0] === 'between') return readBetween(raw, desk, provenance);
-  if (forms[0] === 'adjustable') return readAdjustable(raw['adjustable'], desk, provenance);
+  if (form === 'value') return readStated(raw, desk, provenance);
+  if (form === 'between') return readBetween(raw, desk, provenance);
+  if (form === 'adjustable') return readAdjustable(raw['adjustable'], desk, provenance);
   return raw['unknown'] === true ? { kind: 'unknown', provenance } : refuse(desk, '.unknown', raw['unknown']);
 }
 
 function stated(value: number | null, plusMinus: number | null, provenance: Provenance): Value | null {
   if (value === null || plusMinus === null) return null;
   return { kind: 'stated', value, bound: { low: value - plusMinus, high: value + plusMinus }, provenance };
+}
+
+function readStated(raw: Record<string, unknown>, desk: Desk, provenance: Provenance): Value | null {
+  const value = stated(
+    readNumber(raw['value'], desk, `${desk.path}.value`),
+    readTolerance(raw, desk, desk.path),
+    provenance,
+  );
+  const { min, max } = desk.rule;
+  if (value?.kind !== 'stated' || value.bound.low === value.bound.high) return value;
+  if ((min <= 0 || value.bound.low >= min / 2) && value.bound.high <= max * 2) return value;
+  const expected = `a tolerance that leaves the figure between ${min} and ${max}`;
+  const hint = 'Is the tolerance typed in the right unit?';
+  desk.errors.push({
+    code: 'out-of-range',
+    path: `${desk.path}.plusMinus`,
+    expected,
+    got: excerpt(raw['plusMinus']),
+    hint,
+  });
+  return null;
 }
 
 function readBetween(raw: Record<string, unknown>, desk: Desk, provenance: Provenance): Value | null {
@@ -74,6 +101,7 @@ function readBetween(raw: Record<string, unknown>, desk: Desk, provenance: Prove
 function readAdjustable(raw: unknown, desk: Desk, provenance: Provenance): Value | null {
   if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return refuse(desk, '.adjustable', raw);
   const form = raw as Record<string, unknown>;
+  reportUnknownKeys(form, ['setting', 'at' in form ? 'at' : 'between'], '.adjustable', desk);
   const setting = readSetting(form['setting'], desk);
   if (Array.isArray(form['at'])) return readStops(form['at'], desk, setting, provenance);
   const ends = form['between'];
@@ -98,9 +126,11 @@ function readLimit(raw: unknown, desk: Desk, path: string): Bound | null {
     return value === null ? null : { low: value, high: value };
   }
   const form = raw as Record<string, unknown>;
+  const below = path.slice(desk.path.length);
+  reportUnknownKeys(form, 'between' in form ? ['between'] : ['value', 'plusMinus'], below, desk);
   if ('between' in form) return readPair(form['between'], desk, `${path}.between`);
   const value = readNumber(form['value'], desk, `${path}.value`);
-  const plusMinus = readTolerance(form, desk);
+  const plusMinus = readTolerance(form, desk, path);
   return value === null || plusMinus === null ? null : { low: value - plusMinus, high: value + plusMinus };
 }
 
@@ -122,15 +152,16 @@ function readNumber(raw: unknown, desk: Desk, path: string): number | null {
   return null;
 }
 
-function readTolerance(raw: Record<string, unknown>, desk: Desk): number | null {
+function readTolerance(raw: Record<string, unknown>, desk: Desk, path: string): number | null {
   const given = raw['plusMinus'];
   if (given === undefined) return 0;
-  if (typeof given !== 'number' && typeof given !== 'string') return refuse(desk, '.plusMinus', given);
+  if (typeof given !== 'number' && typeof given !== 'string')
+    return refuse(desk, `${path.slice(desk.path.length)}.plusMinus`, given);
   const range = { min: 0, max: (desk.rule.max - desk.rule.min) / 2 };
   const reading = readQuantity(given, { dimension: desk.rule.dimension, range, assume: desk.assume });
   if (reading.ok) return reading.value;
   const { code, expected, got, hint } = reading;
-  desk.errors.push({ code, path: `${desk.path}.plusMinus`, expected, got, hint });
+  desk.errors.push({ code, path: `${path}.plusMinus`, expected, got, hint });
   return null;
 }
 
@@ -152,18 +183,12 @@ function readProvenance(raw: Record<string, unknown>, desk: Desk): Provenance {
   return Object.fromEntries(entries) as Provenance;
 }
 
-function reportUnknownKeys(raw: Record<string, unknown>, desk: Desk): void {
-  const known = new Set<string>([...provenanceKeys, ...formKeys, 'plusMinus', 'default']);
+function reportUnknownKeys(raw: Record<string, unknown>, known: readonly string[], below: string, desk: Desk): void {
   for (const key of Object.keys(raw)) {
-    if (known.has(key)) continue;
-    const hint = `A value takes ${[...known].join(', ')}.`;
-    desk.errors.push({
-      code: 'unknown-key',
-      path: `${desk.path}.${key.slice(0, 60)}`,
-      expected: 'a known key',
-      got: excerpt(key),
-      hint,
-    });
+    if (known.includes(key)) continue;
+    const got = excerpt(key);
+    const hint = `Here it takes ${known.join(', ')}.`;
+    desk.errors.push({ code: 'unknown-key', path: `${desk.path}${below}.${got}`, expected: 'a known key', got, hint });
   }
 }
 

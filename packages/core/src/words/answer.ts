@@ -84,16 +84,30 @@ interface Ends {
   readonly system: UnitSystem;
 }
 
-/** Ends of a range that fits are rounded inward, so that the figure printed still fits. */
+/**
+ * Ends of a range are rounded inward, so that the figure printed still lies in it: to what a tape shows, to finer steps
+ * where the range is narrow, and where no step lies inside to its middle with the word that it takes a caliper.
+ */
 function rangeText(range: { low: number; high: number }, { dimension, min, max, system }: Ends): string {
-  const low = printBoth(range.low, dimension, { system, round: 'up', step: finest(system) });
-  const high = printBoth(range.high, dimension, { system, round: 'down', step: finest(system) });
+  const step = stepFor(range.high - range.low, system);
+  const low = printBoth(range.low, dimension, { system, round: 'up', step });
+  const high = printBoth(range.high, dimension, { system, round: 'down', step });
   if (range.low <= min) return `${high} or less`;
-  return range.high >= max ? `${low} or more` : `between ${low} and ${high}`;
+  if (range.high >= max) return `${low} or more`;
+  if (holdsAStep(range, dimension === 'length' && system === 'us' ? 25.4 / step : step))
+    return `between ${low} and ${high}`;
+  const middle = printBoth((range.low + range.high) / 2, dimension, { system, step });
+  return `about ${middle}, read with a caliper,`;
 }
 
-function finest(system: UnitSystem): number {
-  return system === 'us' ? 64 : 0.1;
+function stepFor(width: number, system: UnitSystem): number {
+  const isNarrow = width < 8;
+  if (system === 'us') return isNarrow ? 64 : 16;
+  return isNarrow ? 0.1 : 1;
+}
+
+function holdsAStep({ low, high }: { low: number; high: number }, step: number): boolean {
+  return Math.floor(high / step) > Math.ceil(low / step);
 }
 
 /**

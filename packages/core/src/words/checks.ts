@@ -67,6 +67,7 @@ export const checkWords: Readonly<Record<CheckId, CheckWords>> = {
     holds: 'The upper pin fits the top link.',
     short: { low: 'upper pin {m} too thick', high: 'upper pin {m} too loose' },
   },
+  'front.upperBushing': bushingBore,
   'front.clevis': {
     title: 'Top link between the mast plates',
     low: 'The mast clevis is {m} too narrow for the top link’s ball.',
@@ -118,6 +119,7 @@ export const checkWords: Readonly<Record<CheckId, CheckWords>> = {
     holds: 'The upper pin fits the top hook.',
     short: { low: 'upper pin {m} too thick for the hook', high: 'upper pin {m} too loose in the hook' },
   },
+  'rear.upperBushing': bushingBore,
   'rear.clevis': {
     title: 'Top hook at the mast plates',
     low: 'The top hook is {m} too wide for the mast clevis.',

@@ -2,6 +2,7 @@ import type { Setup } from '../records/index.ts';
 import type { Finding, NotNeeded } from '../engine/hookup/index.ts';
 import { printMarginSize, type UnitSystem } from '../units/index.ts';
 import { checkWords } from './checks.ts';
+import { labelOf } from './labels.ts';
 import { mountingReasons } from './mounting.ts';
 
 const notNeeded: Readonly<Record<NotNeeded, string>> = {
@@ -106,7 +107,7 @@ function conflictSentence(finding: Finding): string {
 
 function settledSentence(finding: Finding, setup: Setup): string {
   const { mounting } = setup.implement;
-  if (finding.status === 'undecided') return 'Not known yet: it has to be asked.';
+  if (finding.status === 'undecided') return `Not known yet: ${labelOf(finding.asks[0]?.path ?? '')}.`;
   if (finding.status === 'pass') return checkWords[finding.id].holds;
   if (finding.id === 'mounting' && mounting !== undefined && mounting !== 'threePoint')
     return mountingReasons[mounting];

@@ -33,8 +33,8 @@ const rearLower: readonly CheckId[] = [
   'rear.claw',
   'rear.ballOnPin',
 ];
-const upper: readonly CheckId[] = ['rear.upperPin', 'rear.clevis', 'rear.mast'];
-const frontUpper: readonly CheckId[] = ['front.upperPin', 'front.clevis', 'front.topLink'];
+const upper: readonly CheckId[] = ['rear.upperPin', 'rear.upperBushing', 'rear.clevis', 'rear.mast'];
+const frontUpper: readonly CheckId[] = ['front.upperPin', 'front.upperBushing', 'front.clevis', 'front.topLink'];
 
 /** Everything on the list that touches the places where something fails; trying them is another matter. */
 export function candidatesFor(setup: Setup, failing: readonly Finding[]): Candidate[] {
@@ -72,7 +72,7 @@ function lowerPart(setup: Setup, part: Part, on: string): Candidate[] {
       { path: `${on}.lowerBushingLength`, value: length },
     ];
     const whole: Candidate = { ...base, altersMachine: false, edits: edits(raw(part.length)) };
-    const cut = cutLength(setup, on);
+    const cut = cutLength(setup, on, part.length);
     return cut === null ? [whole] : [whole, { ...whole, kind: 'cutBushing', returnable: false, edits: edits(cut) }];
   }
   if (
@@ -142,6 +142,8 @@ function reversing({ implement }: Setup): Candidate[] {
   const { pinFixing, plateThickness, shoulderSpan, pinsPoint } = implement;
   if (pinFixing === undefined || pinFixing === 'welded') return [];
   if (plateThickness?.kind !== 'stated' || shoulderSpan?.kind !== 'stated') return [];
+  // Turned round, the balls sit on the other side of the shoulders: only a reading of the shoulders themselves carries over.
+  if ((shoulderSpan.provenance.from ?? 'shoulder') !== 'shoulder') return [];
   const step = (pinsPoint === 'in' ? 2 : -2) * plateThickness.value;
   const slack =
     (shoulderSpan.bound.high - shoulderSpan.bound.low) / 2 + (plateThickness.bound.high - plateThickness.bound.low);
@@ -160,14 +162,15 @@ function reversing({ implement }: Setup): Candidate[] {
   ];
 }
 
-/** The longest bushing that still leaves the retaining hole and washer free, where those are known [mm]. */
-function cutLength(setup: Setup, on: string): number | null {
+/** What a bushing would be cut to: the longest that still leaves the retaining hole and washer free, where that is shorter than it is [mm]. */
+function cutLength(setup: Setup, on: string, whole: Value): number | null {
   const pins = on === 'implement' ? setup.implement : setup.coupler?.front;
   const hole = pins?.shoulderToHole;
   if (hole?.kind !== 'stated') return null;
   const washer = pins?.washer?.kind === 'stated' ? pins.washer.bound.high : 3;
   const length = Math.floor(hole.bound.low - washer);
-  return length >= 10 ? length : null;
+  const isShorter = whole.kind !== 'stated' || length < whole.bound.low;
+  return length >= 10 && isShorter ? length : null;
 }
 
 /** A value as it goes into a document. */

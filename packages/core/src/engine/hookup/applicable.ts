@@ -37,6 +37,8 @@ function whyNotNeeded(joint: Joint, id: CheckId): NotNeeded | null {
   if (!checksByHold[joint.hold].includes(id)) return joint.hold === 'bareBalls' ? 'noCoupler' : 'otherKind';
   if (id.includes('bushing') && !(id.startsWith('front') ? joint.frontLower : joint.rear).hasBushing)
     return 'noBushing';
+  if (id.endsWith('upperBushing') && !(id.startsWith('front') ? joint.frontUpper : joint.rear).hasUpperBushing)
+    return 'noBushing';
   if (holdsUpperPin(joint, id) && !hasUpperPin(joint.setup.implement)) return 'noUpperPin';
   if (id === 'rear.retention') return retentionNotNeeded(joint);
   const wanted = counterparts[id];
@@ -55,8 +57,8 @@ const counterparts: Readonly<Partial<Record<CheckId, 'triangle' | 'jaws'>>> = {
 function holdsUpperPin(joint: Joint, id: CheckId): boolean {
   const onImplement = joint.frontUpper.path === 'implement';
   return (
-    ['rear.upperPin', 'rear.clevis', 'rear.mast'].includes(id) ||
-    (onImplement && ['front.upperPin', 'front.clevis', 'front.topLink'].includes(id))
+    ['rear.upperPin', 'rear.upperBushing', 'rear.clevis', 'rear.mast'].includes(id) ||
+    (onImplement && ['front.upperPin', 'front.upperBushing', 'front.clevis', 'front.topLink'].includes(id))
   );
 }
 

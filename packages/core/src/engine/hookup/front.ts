@@ -30,6 +30,7 @@ export function frontChecks(joint: Joint): HookupCheck[] {
     spanCheck(joint),
     atLeastZero('front.retention', 1, (at) => subtract(subtract(lower.toHole(at), width(at)), lower.washer(at))),
     playWithin('front.upperPin', limits.upperPlay, tractor('upperBallBore'), upper.upperOver),
+    playWithin('front.upperBushing', limits.bushingPlay, upper.upperBushingInside, upper.upper),
     playWithin('front.clevis', limits.clevisPlay, upper.clevisGap, tractor('upperBallWidth')),
     topLinkCheck(joint),
   ];
@@ -39,14 +40,19 @@ export function frontChecks(joint: Joint): HookupCheck[] {
 function spanCheck(joint: Joint): HookupCheck {
   const { lowest, highest } = joint.ledger.adjuster('tractor.ballSpan');
   const centred = betweenCentres(joint);
-  const wanted =
-    joint.hold === 'hookEnds' ? centred(joint.ledger.adjuster('tractor.ballSpan').setting) : wantedCentres(joint);
+  const wanted = centresInUse(joint);
   return {
     id: 'front.span',
     unit: 'mm',
     scale: 5,
     measure: (at) => ({ quantity: wanted(at), low: centred(lowest)(at), high: centred(highest)(at) }),
   };
+}
+
+/** Where the ball centres stand: set to suit under hook ends, else where the pins want them. */
+function centresInUse(joint: Joint): Term {
+  if (joint.hold !== 'hookEnds') return wantedCentres(joint);
+  return betweenCentres(joint)(joint.ledger.adjuster('tractor.ballSpan').setting);
 }
 
 /** Ball centres wanted: the balls against the shoulders; on claws, the balls are the implement's own. */
@@ -88,7 +94,7 @@ function topLinkWanted(joint: Joint, at: Reading): Interval {
 
 /** Horizontal reach of a level lower link: √(L² − ((ball centres − pivots)/2)²) [mm]. */
 function levelReach(joint: Joint, at: Reading): Interval {
-  const splay = scale(subtract(wantedCentres(joint)(at), joint.tractor('lowerLinkPivotSpan')(at)), 0.5);
+  const splay = scale(subtract(centresInUse(joint)(at), joint.tractor('lowerLinkPivotSpan')(at)), 0.5);
   return squareRoot(subtract(square(joint.tractor('lowerLinkLength')(at)), square(splay)));
 }
 

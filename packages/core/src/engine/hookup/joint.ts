@@ -3,6 +3,7 @@ import { angleOf, exactly, subtract } from '../geometry/index.ts';
 import type { Ledger } from '../inputs/index.ts';
 import type { Check, Term } from '../proof/index.ts';
 import type { CheckId, Hold } from './kinds.ts';
+import { hasUpperPin } from './mounting.ts';
 import { couplerPins, implementPins, type Pins } from './pins.ts';
 
 /** All that the checks of one setup are written from. */
@@ -44,7 +45,10 @@ export function openJoint(setup: Setup, ledger: Ledger): Joint {
     tractor: (key) => ledger.later(`tractor.${key}`),
     coupler,
     implement: (key) => ledger.later(`implement.${key}`),
-    turn: hold === 'uFrame' ? turnOf(coupler('topHookBehind'), coupler('topHookHeight'), rear) : () => exactly(0),
+    turn:
+      hold === 'uFrame' && hasUpperPin(setup.implement)
+        ? turnOf(coupler('topHookBehind'), coupler('topHookHeight'), rear)
+        : () => exactly(0),
   };
 }
 

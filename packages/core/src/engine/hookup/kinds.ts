@@ -12,6 +12,7 @@ export const checkIds = [
   'front.span',
   'front.retention',
   'front.upperPin',
+  'front.upperBushing',
   'front.clevis',
   'front.topLink',
   'rear.lowerPin',
@@ -21,6 +22,7 @@ export const checkIds = [
   'rear.pinSeat',
   'rear.retention',
   'rear.upperPin',
+  'rear.upperBushing',
   'rear.clevis',
   'rear.mast',
   'rear.room',
@@ -45,10 +47,11 @@ const frontFrame: readonly CheckId[] = [
   'front.span',
   'front.retention',
   'front.upperPin',
+  'front.upperBushing',
   'front.clevis',
   'front.topLink',
 ];
-const frontTopLink: readonly CheckId[] = ['front.upperPin', 'front.clevis', 'front.topLink'];
+const frontTopLink: readonly CheckId[] = ['front.upperPin', 'front.upperBushing', 'front.clevis', 'front.topLink'];
 const hooks: readonly CheckId[] = [
   'rear.lowerPin',
   'rear.bushingBore',
@@ -62,7 +65,16 @@ const hooks: readonly CheckId[] = [
 /** Which checks apply to which way of holding the implement; every other one is not needed there. */
 export const checksByHold: Readonly<Record<Hold, readonly CheckId[]>> = {
   bareBalls: ['mounting', ...frontFrame],
-  uFrame: ['mounting', ...frontFrame, ...hooks, 'rear.upperPin', 'rear.clevis', 'rear.mast', 'limit.couplerLoad'],
+  uFrame: [
+    'mounting',
+    ...frontFrame,
+    ...hooks,
+    'rear.upperPin',
+    'rear.upperBushing',
+    'rear.clevis',
+    'rear.mast',
+    'limit.couplerLoad',
+  ],
   triangle: [
     'mounting',
     ...frontFrame,

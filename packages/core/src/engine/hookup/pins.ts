@@ -20,7 +20,11 @@ export interface Pins {
   readonly sign: (at: Reading) => 1 | -1;
   /** Shoulder to shoulder, given the width of the ball that a ball-centre reading was taken on. */
   readonly shoulders: (ballWidth: Term) => Term;
+  readonly upper: Term;
+  /** The upper pin as it meets the ball or hook: over the bushing where one is fitted. */
   readonly upperOver: Term;
+  readonly hasUpperBushing: boolean;
+  readonly upperBushingInside: Term;
   readonly clevisGap: Term;
   readonly clevisOuter: Term;
   readonly mastHeight: Term;
@@ -57,6 +61,9 @@ function pinsAt(path: string, record: PinSet, ledger: Ledger): Pins {
     sign: () => sign,
     shoulders: (ballWidth) =>
       fromShoulders(term('shoulderSpan'), record.shoulderSpan?.provenance.from, sign, ballWidth),
+    upper: term('upperPinDiameter'),
+    hasUpperBushing: given('upperBushingOutside'),
+    upperBushingInside: term('upperBushingInside'),
     upperOver: over('upperPinDiameter', 'upperBushingOutside'),
     clevisGap: term('clevisGap'),
     clevisOuter: term('clevisOuterWidth'),

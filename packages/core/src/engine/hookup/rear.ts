@@ -23,6 +23,7 @@ export function rearChecks(joint: Joint): HookupCheck[] {
     ),
     atLeastZero('rear.retention', 5, joint.hold === 'clawEnds' ? clawRetention(joint) : hookRetention(joint)),
     playWithin('rear.upperPin', limits.topHookPlay, coupler('topHookThroat'), rear.upperOver),
+    playWithin('rear.upperBushing', limits.bushingPlay, rear.upperBushingInside, rear.upper),
     clevisCheck(joint),
     mastCheck(joint),
     roomCheck(joint),

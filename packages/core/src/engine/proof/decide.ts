@@ -1,5 +1,6 @@
 import { marginOf, nearlyZero, type Check } from './check.ts';
-import { atPoint, halves, midpoint, rangeOf, reader, widest, type Box, type Problem } from './problem.ts';
+import { middle, width } from '../geometry/index.ts';
+import { atPoint, halves, midpoint, rangeOf, reader, widest, withRange, type Box, type Problem } from './problem.ts';
 import { bestSetting, everySettingFails } from './setting.ts';
 
 /** What is proven of a problem, with one truth for each side of an open question (every uncertain variable at a point). */
@@ -66,9 +67,26 @@ function settleInto(problem: Problem, box: Box, truths: Truths): boolean {
   return proven !== null;
 }
 
+/** The halves along the input that tells most about the check that is worst off; none where every input is a point. */
 function splitOf(problem: Problem, box: Box): Box[] {
-  const index = widest(problem.uncertain, box, problem.box);
+  const index = mostTelling(problem, box) ?? widest(problem.uncertain, box, problem.box);
   return index === null ? [] : [...halves(box, index)];
+}
+
+function mostTelling(problem: Problem, box: Box): number | null {
+  if (problem.uncertain.length < 2) return null;
+  const at = bestSetting(problem, box).box;
+  const margins = problem.checks.map((check) => ({ check, margin: marginOf(check.measure(reader(at))) }));
+  const worst = margins.reduce((a, b) => (b.margin.low / b.check.scale < a.margin.low / a.check.scale ? b : a));
+  let telling: number | null = null;
+  let most = 1e-9;
+  for (const index of problem.uncertain) {
+    const half = middle(rangeOf(at, index));
+    const narrowed = marginOf(worst.check.measure(reader(withRange(at, index, { low: half, high: half }))));
+    const gain = width(worst.margin) - width(narrowed);
+    if (gain > most) [telling, most] = [index, gain];
+  }
+  return telling;
 }
 
 function lookAt(problem: Problem, point: Box, truths: Truths): void {

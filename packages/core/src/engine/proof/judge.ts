@@ -1,7 +1,7 @@
 import { width } from '../geometry/index.ts';
-import type { Check } from './check.ts';
+import { nearlyZero, type Check } from './check.ts';
 import { decide, type Decision } from './decide.ts';
-import { rangeOf, type Box, type ChoiceRange, type Problem } from './problem.ts';
+import { leastCertain, rangeOf, type Box, type ChoiceRange, type Problem } from './problem.ts';
 import { bestSetting } from './setting.ts';
 
 /** What can vary in a set of checks: every range, which of them can be set, and what each check reads. */
@@ -43,24 +43,54 @@ export function judge(checks: readonly Check[], field: Field): Judged[] {
 }
 
 function judgeGroup(group: readonly Check[], field: Field): Judged[] {
-  const problem = problemOf(group, field);
-  const setting = bestSetting(problem, problem.box).box;
   const alone = group.map((check) => ({ check, decision: decide(problemOf([check], field)) }));
-  const { outcome, decision: together } = decideTogether(problem, alone);
-  const blamed = blame(group, field, outcome, alone);
-  return alone.map(({ check, decision }) => {
-    const conflict = blamed.find((set) => set.includes(check));
-    const verdict = conflict === undefined ? decision : (together ?? decision);
-    return {
-      check,
-      status: statusOf(verdict),
-      unresolved: verdict.outcome === 'unresolved',
-      conflictsWith: (conflict ?? []).filter((other) => other !== check).map((other) => other.id),
-      setting,
-      passing: 'passing' in verdict ? verdict.passing : null,
-      failing: 'failing' in verdict ? verdict.failing : null,
-    };
+  const conflicts = conflictsIn(alone, field);
+  const standing = alone.map(({ check, decision }) => {
+    const conflict = conflicts.find(({ members }) => members.includes(check));
+    return { check, conflict, verdict: conflict?.decision ?? decision };
   });
+  const passing = standing.filter(({ verdict }) => verdict.outcome === 'passes').map(({ check }) => check);
+  const setting = reportedSetting(group, passing, field);
+  return standing.map(({ check, conflict, verdict }) => ({
+    check,
+    status: statusOf(verdict),
+    unresolved: verdict.outcome === 'unresolved',
+    conflictsWith: (conflict?.members ?? []).filter((other) => other !== check).map((other) => other.id),
+    setting,
+    passing: 'passing' in verdict ? verdict.passing : null,
+    failing: 'failing' in verdict ? verdict.failing : null,
+  }));
+}
+
+/** The best setting for all; where what passes would not hold at it but does at some other, the best one of those. */
+function reportedSetting(group: readonly Check[], passing: readonly Check[], field: Field): Box {
+  const whole = problemOf(group, field);
+  const best = bestSetting(whole, whole.box).box;
+  if (leastCertain(passing, best) >= -nearlyZero) return best;
+  const guarded = bestSetting({ ...whole, guarded: passing }, whole.box).box;
+  return leastCertain(passing, guarded) >= -nearlyZero ? guarded : best;
+}
+
+/** Checks that can't be met together, with what was decided of the group they stand in. */
+interface Conflict {
+  readonly members: readonly Check[];
+  readonly decision: Decision;
+}
+
+/**
+ * The conflicts of a group. Where a member explains the outcome alone, the ones that pass alone are looked at by
+ * themselves: they may still be at odds with each other.
+ */
+function conflictsIn(alone: readonly Alone[], field: Field): Conflict[] {
+  if (alone.length < 2) return [];
+  const group = alone.map(({ check }) => check);
+  const { outcome, decision } = decideTogether(problemOf(group, field), alone);
+  if (outcome === 'passes') return [];
+  const passers = alone.filter((one) => one.decision.outcome === 'passes');
+  if (passers.length < alone.length && alone.some((one) => one.decision.outcome === outcome))
+    return conflictsIn(passers, field);
+  if (decision === null) return [];
+  return blame(group, field, outcome).map((members) => ({ members, decision }));
 }
 
 interface Alone {
@@ -92,14 +122,8 @@ function statusOf(decision: Decision): Judged['status'] {
   return decision.outcome === 'fails' ? 'fail' : 'undecided';
 }
 
-/** The smallest sets that show the joint outcome where no single check of theirs does. */
-function blame(
-  group: readonly Check[],
-  field: Field,
-  outcome: Decision['outcome'],
-  alone: readonly Alone[],
-): Check[][] {
-  if (alone.some(({ decision }) => decision.outcome === outcome)) return [];
+/** The smallest sets of checks that show the outcome of the whole group. */
+function blame(group: readonly Check[], field: Field, outcome: Decision['outcome']): Check[][] {
   for (let size = 2; size <= Math.min(group.length, 3); size += 1) {
     const guilty = subsets(group, size).filter((set) => decide(problemOf(set, field)).outcome === outcome);
     if (guilty.length > 0) return guilty;

@@ -19,6 +19,8 @@ export interface Problem {
   /** Indices of what can be set anywhere in its range. */
   readonly settings: readonly number[];
   readonly choices: readonly ChoiceRange[];
+  /** Checks that a setting must not sacrifice for the sake of others. */
+  readonly guarded?: readonly Check[];
 }
 
 /** The box with one index replaced. */

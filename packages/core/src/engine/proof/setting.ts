@@ -21,6 +21,7 @@ export interface BestSetting {
 
 const gridPoints = 17;
 const refinements = 40;
+const sacrifice = 1e9;
 
 /**
  * The setting that makes the smallest scaled margin largest over the box: every combination of options, and for what can
@@ -39,7 +40,13 @@ export function bestSetting(problem: Problem, box: Box, enough = Infinity): Best
 }
 
 function weigh(problem: Problem, box: Box): BestSetting {
-  return { box, value: leastCertain(problem.checks, box) };
+  return { box, value: valueOf(problem, box, -Infinity) };
+}
+
+/** The least certain margin; a setting that sacrifices a guarded check counts as worse than any that does not. */
+function valueOf(problem: Problem, box: Box, floor: number): number {
+  const guard = problem.guarded === undefined ? 0 : leastCertain(problem.guarded, box);
+  return guard < -nearlyZero ? guard - sacrifice : leastCertain(problem.checks, box, floor);
 }
 
 function searchSettings(problem: Problem, box: Box, enough: number): BestSetting {
@@ -74,7 +81,7 @@ function stepAxis(problem: Problem, box: Box, from: BestSetting, index: number, 
 
 function better(problem: Problem, best: BestSetting, index: number, value: number): BestSetting {
   const candidate = withRange(best.box, index, { low: value, high: value });
-  const weight = leastCertain(problem.checks, candidate, best.value);
+  const weight = valueOf(problem, candidate, best.value);
   return weight > best.value ? { box: candidate, value: weight } : best;
 }
 
