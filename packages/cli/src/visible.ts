@@ -1,5 +1,4 @@
 // Characters that can move a cursor, colour a terminal or turn text round.
-// eslint-disable-next-line no-control-regex
 const acting = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u200e\u200f\u202a-\u202e\u2066-\u2069]/g;
 
 /** Text as it may go to a terminal: what could act on it is shown as a replacement sign; line ends stay. */

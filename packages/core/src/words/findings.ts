@@ -1,9 +1,9 @@
 import type { Setup } from '../records/index.ts';
-import type { Finding, NotNeeded } from '../engine/hookup/index.ts';
+import type { Finding, NotNeeded, RuledOut } from '../engine/hookup/index.ts';
 import { printMarginSize, type UnitSystem } from '../units/index.ts';
 import { checkWords } from './checks.ts';
 import { labelOf } from './labels.ts';
-import { mountingReasons } from './mounting.ts';
+import { mountingReasons, mountingShort } from './mounting.ts';
 
 const notNeeded: Readonly<Record<NotNeeded, string>> = {
   noCoupler: 'Not needed: there is no coupler.',
@@ -59,6 +59,7 @@ export function sentenceOf(finding: Finding, setup: Setup, system: UnitSystem): 
 export function shortOf(finding: Finding, system: UnitSystem): string {
   const { short, title } = checkWords[finding.id];
   if (finding.status === 'undecided') return `${title.toLowerCase()}: not measured`;
+  if (finding.id === 'mounting' && finding.reason !== null) return mountingShort[finding.reason as RuledOut];
   if (finding.margin === null) return short.low;
   if (finding.conflictsWith.length > 0) return `${title.toLowerCase()}: no one setting`;
   return filled(finding.side === 'high' ? short.high : short.low, missOf(finding, system));
@@ -106,11 +107,9 @@ function conflictSentence(finding: Finding): string {
 }
 
 function settledSentence(finding: Finding, setup: Setup): string {
-  const { mounting } = setup.implement;
   if (finding.status === 'undecided') return `Not known yet: ${labelOf(finding.asks[0]?.path ?? '')}.`;
   if (finding.status === 'pass') return checkWords[finding.id].holds;
-  if (finding.id === 'mounting' && mounting !== undefined && mounting !== 'threePoint')
-    return mountingReasons[mounting];
+  if (finding.id === 'mounting') return mountingReasons[finding.reason as RuledOut];
   return setup.coupler?.kind === 'bar'
     ? 'The implement has no jaws to drop over the bar.'
     : 'The implement has no receiver for a triangular frame.';

@@ -1,7 +1,8 @@
+import type { RuledOut } from '../engine/hookup/index.ts';
 import type { MountingStyle } from '../records/index.ts';
 
 /** Why each way of mounting rules a coupler out: the mechanics, in one sentence. */
-export const mountingReasons: Readonly<Record<Exclude<MountingStyle, 'threePoint'>, string>> = {
+export const mountingReasons: Readonly<Record<RuledOut, string>> = {
   boomOnTopLinkBracket:
     'Its boom is pinned where the top link belongs, so there is no upper pin to hold and nothing left to hold a coupler upright.',
   subframe:
@@ -24,4 +25,14 @@ export const mountingNames: Readonly<Record<MountingStyle, string>> = {
   floatingTopLink: 'floating upper pin',
   twoPointsAndWheels: 'two lower pins and its own wheels',
   armMower: 'heavy side arm',
+};
+
+/** Why each way of mounting rules a coupler out, for a cell of the yard. */
+export const mountingShort: Readonly<Record<RuledOut, string>> = {
+  boomOnTopLinkBracket: 'no upper pin: boom on the bracket',
+  subframe: 'rides on its own subframe',
+  swingingDrive: 'swings under drive',
+  floatingTopLink: 'upper pin has to float',
+  twoPointsAndWheels: 'no fixed upper pin',
+  armMower: 'braced side arm',
 };

@@ -1,7 +1,7 @@
 import { frontChecks } from './front.ts';
 import type { HookupCheck, Joint } from './joint.ts';
 import { checkIds, checksByHold, type CheckId } from './kinds.ts';
-import { hasUpperPin, judgeMounting } from './mounting.ts';
+import { hasUpperPin, judgeMounting, type RuledOut } from './mounting.ts';
 import { rearChecks } from './rear.ts';
 
 /** Why a check is not needed. */
@@ -13,7 +13,12 @@ export type Line =
   | { readonly id: CheckId; readonly kind: 'computed'; readonly check: HookupCheck }
   | { readonly id: CheckId; readonly kind: 'notNeeded'; readonly reason: NotNeeded }
   | { readonly id: CheckId; readonly kind: 'notChecked'; readonly needs: 'ratedLoad' | 'pinLoad' }
-  | { readonly id: CheckId; readonly kind: 'settled'; readonly status: 'pass' | 'fail' }
+  | {
+      readonly id: CheckId;
+      readonly kind: 'settled';
+      readonly status: 'pass' | 'fail';
+      readonly reason: RuledOut | null;
+    }
   | { readonly id: CheckId; readonly kind: 'ask'; readonly ask: string };
 
 /** Every check of the hook-up with what becomes of it; always the same ids in the same order. */
@@ -35,15 +40,19 @@ function lineOf(joint: Joint, id: CheckId, check: HookupCheck | undefined): Line
 
 function whyNotNeeded(joint: Joint, id: CheckId): NotNeeded | null {
   if (!checksByHold[joint.hold].includes(id)) return joint.hold === 'bareBalls' ? 'noCoupler' : 'otherKind';
-  if (id.includes('bushing') && !(id.startsWith('front') ? joint.frontLower : joint.rear).hasBushing)
-    return 'noBushing';
-  if (id.endsWith('upperBushing') && !(id.startsWith('front') ? joint.frontUpper : joint.rear).hasUpperBushing)
-    return 'noBushing';
+  if (lacksBushing(joint, id)) return 'noBushing';
   if (holdsUpperPin(joint, id) && !hasUpperPin(joint.setup.implement)) return 'noUpperPin';
   if (id === 'rear.retention') return retentionNotNeeded(joint);
   const wanted = counterparts[id];
   const { receiver } = joint.setup.implement;
   return wanted === undefined || receiver === undefined || receiver === wanted ? null : 'noReceiver';
+}
+
+/** A check of a bushing where none is fitted. */
+function lacksBushing(joint: Joint, id: CheckId): boolean {
+  const isFront = id.startsWith('front');
+  if (id.endsWith('.upperBushing')) return !(isFront ? joint.frontUpper : joint.rear).hasUpperBushing;
+  return id.includes('.bushing') && !(isFront ? joint.frontLower : joint.rear).hasBushing;
 }
 
 /** Checks that only make sense where the implement carries the counterpart. */
@@ -70,7 +79,12 @@ function retentionNotNeeded(joint: Joint): NotNeeded | null {
 function mountingLine(joint: Joint): Line {
   const result = judgeMounting(joint.setup.implement, joint.hold);
   if (result.status === 'undecided') return { id: 'mounting', kind: 'ask', ask: `implement.${result.ask}` };
-  return { id: 'mounting', kind: 'settled', status: result.status };
+  return {
+    id: 'mounting',
+    kind: 'settled',
+    status: result.status,
+    reason: result.status === 'fail' ? result.reason : null,
+  };
 }
 
 /** A triangular frame and a bar each need their counterpart on the implement. */
@@ -78,5 +92,5 @@ function receiverLine(joint: Joint): Line {
   const { receiver } = joint.setup.implement;
   if (receiver === undefined) return { id: 'rear.receiver', kind: 'ask', ask: 'implement.receiver' };
   const wanted = joint.hold === 'bar' ? 'jaws' : 'triangle';
-  return { id: 'rear.receiver', kind: 'settled', status: receiver === wanted ? 'pass' : 'fail' };
+  return { id: 'rear.receiver', kind: 'settled', status: receiver === wanted ? 'pass' : 'fail', reason: null };
 }

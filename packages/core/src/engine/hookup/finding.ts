@@ -2,6 +2,7 @@ import type { Interval } from '../geometry/index.ts';
 import type { Origin } from '../inputs/index.ts';
 import type { NotNeeded } from './applicable.ts';
 import type { CheckId } from './kinds.ts';
+import type { RuledOut } from './mounting.ts';
 
 /** The standing of a finding. `cured` is a failure that a part on the list cures; it is set where cures are sought. */
 export type FindingStatus = 'pass' | 'fail' | 'undecided' | 'cured' | 'notNeeded' | 'notChecked';
@@ -42,8 +43,8 @@ export interface Finding {
   /** Which end of the band is missed or nearest. */
   readonly side: 'low' | 'high' | null;
   readonly drivers: readonly Driver[];
-  /** Why it is not needed, what it needs to be checked, or what to ask. */
-  readonly reason: NotNeeded | 'ratedLoad' | 'pinLoad' | null;
+  /** Why it is not needed, what it needs to be checked, or the way of mounting that rules it out. */
+  readonly reason: NotNeeded | RuledOut | 'ratedLoad' | 'pinLoad' | null;
   readonly asks: readonly Threshold[];
   readonly conflictsWith: readonly CheckId[];
   readonly unresolved: boolean;

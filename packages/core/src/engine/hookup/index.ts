@@ -5,5 +5,5 @@ export type { Joint } from './joint.ts';
 export { checkIds, checksByHold, type CheckId, type Hold } from './kinds.ts';
 export { summariseCategory, type CategorySummary } from './category.ts';
 export { limits } from './limits.ts';
-export { hasUpperPin, ruledOut } from './mounting.ts';
+export { hasUpperPin, ruledOut, type RuledOut } from './mounting.ts';
 export { ballCentres, type Pins } from './pins.ts';

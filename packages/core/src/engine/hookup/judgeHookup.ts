@@ -102,7 +102,7 @@ function findingOf(
   const core = !id.startsWith('limit.');
   if (line.kind === 'notNeeded') return { ...blank, id, core, status: 'notNeeded', reason: line.reason };
   if (line.kind === 'notChecked') return { ...blank, id, core, status: 'notChecked', reason: line.needs };
-  if (line.kind === 'settled') return { ...blank, id, core, status: line.status };
+  if (line.kind === 'settled') return { ...blank, id, core, status: line.status, reason: line.reason };
   if (line.kind === 'ask')
     return { ...blank, id, core, status: 'undecided', asks: [{ path: line.ask, passes: [], fails: [] }] };
   return computedFinding(line.check, ledger, field, judged.get(id) as Judged, depth);

@@ -1,17 +1,20 @@
 import type { Implement, MountingStyle } from '../../records/index.ts';
 import type { Hold } from './kinds.ts';
 
+/** A style that rules some way of holding out. */
+export type RuledOut = Exclude<MountingStyle, 'threePoint'>;
+
 /** Whether a mounting style goes with a way of holding; a reason stands behind every refusal. */
 export type MountingResult =
   | { readonly status: 'pass' }
-  | { readonly status: 'fail'; readonly reason: Exclude<MountingStyle, 'threePoint'> }
+  | { readonly status: 'fail'; readonly reason: RuledOut }
   | { readonly status: 'undecided'; readonly ask: 'mounting' | 'floatSits' };
 
 const everything: readonly Hold[] = ['bareBalls', 'uFrame', 'triangle', 'clawEnds', 'bar', 'hookEnds'];
 const frames: readonly Hold[] = ['uFrame', 'triangle'];
 
 /** The ways of holding that each mounting style rules out; the mechanical reasons are worded in words/mounting.ts. */
-export const ruledOut: Readonly<Record<Exclude<MountingStyle, 'threePoint'>, readonly Hold[]>> = {
+export const ruledOut: Readonly<Record<RuledOut, readonly Hold[]>> = {
   boomOnTopLinkBracket: frames,
   subframe: everything,
   swingingDrive: frames,
