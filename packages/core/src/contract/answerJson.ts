@@ -9,6 +9,7 @@ import {
   cautionWords,
   cureText,
   hookUpWords,
+  remarksOn,
   sentenceOf,
   titleOf,
 } from '../words/index.ts';
@@ -35,6 +36,7 @@ export function answerJson(answer: Answer, setup: Setup, system: UnitSystem) {
     alternatives: answer.alternatives.map((alternative) => alternativeJson(alternative, system)),
     turnDeg: answer.turn,
     category: answer.category,
+    remarks: remarksOn(answer),
     assumed: answer.assumed,
     cautions: answer.cautions.map((id) => ({ id, text: cautionWords[id] })),
   };

@@ -3,3 +3,4 @@ export { cautionWords } from './cautions.ts';
 export { missOf, sentenceOf, shortOf, titleOf } from './findings.ts';
 export { fieldOf, howToMeasure, labelOf } from './labels.ts';
 export { mountingNames, mountingReasons } from './mounting.ts';
+export { remarksOn } from './remarks.ts';

@@ -1,6 +1,6 @@
 import type { CautionId } from '@hitchwright/core/assess';
 import type { Setup } from '@hitchwright/core/records';
-import { cautionWords, sentenceOf, titleOf } from '@hitchwright/core/words';
+import { cautionWords, remarksOn, sentenceOf, titleOf } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { FindingNote } from './FindingNote.tsx';
@@ -33,6 +33,7 @@ export function Notes({ answered, onMeasure }: NotesProps) {
       <FindingList notes={notes.filter((note) => !isAside(note))} setup={answered.setup} />
       {isOpen ? null : <ToMeasure answer={answer} onMeasure={onMeasure} />}
       <OtherPasses notes={notes.filter(isAside)} setup={answered.setup} />
+      <Remarks remarks={remarksOn(answer)} />
       <TakenForGranted assumed={answer.assumed} />
       <NotNeeded answered={answered} />
       <Cautions ids={answer.cautions.filter((id) => closing.includes(id))} />
@@ -70,6 +71,14 @@ function OtherPasses({ notes, setup }: FindingListProps) {
       <FindingList notes={notes} setup={setup} />
     </details>
   );
+}
+
+function Remarks({ remarks }: { readonly remarks: readonly string[] }) {
+  return remarks.map((remark) => (
+    <p key={remark} className="remark">
+      {remark}
+    </p>
+  ));
 }
 
 function Cautions({ ids }: { readonly ids: readonly CautionId[] }) {

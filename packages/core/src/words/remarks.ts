@@ -1,0 +1,36 @@
+import type { Answer } from '../engine/assess/index.ts';
+import type { CategorySummary } from '../engine/hookup/index.ts';
+
+/**
+ * What is worth saying of the setup beside its findings: how the implement stands in a rigid coupler, and what its own
+ * figures say of its category.
+ *
+ * @param answer the answer [record]
+ * @returns sentences, none where there is nothing to say [texts]
+ */
+export function remarksOn(answer: Answer): string[] {
+  return [turnRemark(answer), categoryRemark(answer.category)].filter((remark) => remark !== null);
+}
+
+/** Turns smaller than this are not worth a word [deg]. */
+const noticeable = 0.5;
+
+function turnRemark({ turn }: Answer): string | null {
+  if (turn?.low == null || turn.high === null) return null;
+  const most = Math.max(Math.abs(turn.low), Math.abs(turn.high));
+  if (most < noticeable) return null;
+  const [low, high] = [turn.low.toFixed(1), turn.high.toFixed(1)];
+  const size = (low === high ? `${low}°` : `${low}° to ${high}°`).replaceAll('-', '−');
+  return `In the coupler the implement stands turned by ${size}, rear up counting positive: the top link sets it level again.`;
+}
+
+function categoryRemark({ stamped, byPins, bySpan, byMast }: CategorySummary): string | null {
+  const said = [readBy('pins', byPins), readBy('span', bySpan), readBy('mast', byMast)].filter((part) => part !== null);
+  if (said.length === 0) return null;
+  const stamp = stamped === null ? 'No category is stated' : `Stated category ${stamped}`;
+  return `${stamp}; by its ${said.join(', by its ')}. A category is a label, not a fit, and power never decides it.`;
+}
+
+function readBy(name: string, categories: readonly string[]): string | null {
+  return categories.length === 0 ? null : `${name} ${categories.join(' or ')}`;
+}
