@@ -1,6 +1,7 @@
 import { middle, width, type Interval } from '../geometry/index.ts';
 import type { Entry, Ledger } from '../inputs/index.ts';
-import { bestSetting, everySettingFails, nearlyZero, rangeOf, withRange, type Problem } from '../proof/index.ts';
+import { fieldRules } from '../../records/index.ts';
+import { bestSetting, everySettingFails, nearlyZero, withRange, type Problem } from '../proof/index.ts';
 import type { Threshold } from './finding.ts';
 
 type Outcome = 'passes' | 'fails' | 'open';
@@ -8,6 +9,7 @@ type Outcome = 'passes' | 'fails' | 'open';
 const samples = 32;
 const bisections = 24;
 const coverLimit = 60;
+const peakSteps = 24;
 
 /**
  * For each open input of an undecided check: where it would have to lie for the check to pass, or to fail, whatever the
@@ -23,11 +25,19 @@ export function thresholdsOf(problem: Problem, ledger: Ledger): Threshold[] {
   return found.sort((a, b) => decisiveness(b) - decisiveness(a));
 }
 
-function thresholdOf(problem: Problem, { index, path }: Entry): Threshold {
-  const pieces = segments(problem, index);
+function thresholdOf(problem: Problem, entry: Entry): Threshold {
+  const pieces = segments(problem, entry.index, scanned(entry));
+  const isLikely = ({ low, high }: Segment): boolean => low <= entry.range.high && high >= entry.range.low;
   const pick = (outcome: Outcome): Interval[] =>
-    pieces.filter((piece) => piece.outcome === outcome).map(({ low, high }) => ({ low, high }));
-  return { path, passes: pick('passes'), fails: pick('fails') };
+    pieces.filter((piece) => piece.outcome === outcome && isLikely(piece)).map(({ low, high }) => ({ low, high }));
+  return { path: entry.path, passes: pick('passes'), fails: pick('fails') };
+}
+
+/** A stand-in does not bind what will be measured: everything that the field accepts is looked at, if only what is likely is told. */
+function scanned({ path, range, origin }: Entry): Interval {
+  const rule = fieldRules.get(path.split('.adjustable.')[0] ?? path);
+  if (rule === undefined || origin === 'stated' || origin === 'range' || origin === 'limit') return range;
+  return { low: rule.min, high: rule.max };
 }
 
 function decisiveness({ passes, fails }: Threshold): number {
@@ -38,21 +48,51 @@ interface Segment extends Interval {
   readonly outcome: Outcome;
 }
 
-function segments(problem: Problem, index: number): Segment[] {
-  const range = rangeOf(problem.box, index);
-  const points = Array.from({ length: samples + 1 }, (_, i) => range.low + (width(range) * i) / samples);
-  const outcomes = points.map((value) => outcomeAt(problem, index, value));
+function segments(problem: Problem, index: number, range: Interval): Segment[] {
+  const probes = withPeaks(problem, index, evenly(problem, index, range));
   const found: Segment[] = [];
   let start = range.low;
-  for (let i = 1; i <= samples; i += 1) {
-    const [before, after] = [outcomes[i - 1] as Outcome, outcomes[i] as Outcome];
-    if (before === after) continue;
-    const edge = crossing(problem, index, { low: points[i - 1] as number, high: points[i] as number }, before);
-    found.push({ low: start, high: edge, outcome: before });
+  probes.slice(1).forEach((probe, i) => {
+    const before = probes[i] as Probe;
+    if (before.outcome === probe.outcome) return;
+    const edge = crossing(problem, index, { low: before.at, high: probe.at }, before.outcome);
+    found.push({ low: start, high: edge, outcome: before.outcome });
     start = edge;
-  }
-  found.push({ low: start, high: range.high, outcome: outcomes[samples] as Outcome });
+  });
+  found.push({ low: start, high: range.high, outcome: (probes.at(-1) as Probe).outcome });
   return found;
+}
+
+/** One value of the input, what comes of it, and the least margin that is certain there. */
+interface Probe {
+  readonly at: number;
+  readonly outcome: Outcome;
+  readonly certain: number;
+}
+
+function evenly(problem: Problem, index: number, range: Interval): Probe[] {
+  return Array.from({ length: samples + 1 }, (_, i) => probe(problem, index, range.low + (width(range) * i) / samples));
+}
+
+/** A band narrower than the samples shows as a peak of the margin between two of them: its top is probed as well. */
+function withPeaks(problem: Problem, index: number, probes: readonly Probe[]): Probe[] {
+  return probes.flatMap((here, i) => {
+    const [before, after] = [probes[i - 1] ?? here, probes[i + 1] ?? here];
+    if (here.outcome === 'passes' || here.certain < before.certain || here.certain < after.certain) return [here];
+    const top = peak(problem, index, before.at, after.at);
+    if (top.outcome !== 'passes') return [here];
+    return top.at < here.at ? [top, here] : [here, top];
+  });
+}
+
+function peak(problem: Problem, index: number, from: number, to: number): Probe {
+  let [low, high] = [from, to];
+  for (let i = 0; i < peakSteps; i += 1) {
+    const [left, right] = [low + (high - low) / 3, high - (high - low) / 3];
+    if (probe(problem, index, left).certain < probe(problem, index, right).certain) low = left;
+    else high = right;
+  }
+  return probe(problem, index, (low + high) / 2);
 }
 
 /** The last value, to a fraction of a micrometre, that still has the outcome of the low end. */
@@ -60,14 +100,17 @@ function crossing(problem: Problem, index: number, between: Interval, outcome: O
   let { low, high } = between;
   for (let i = 0; i < bisections; i += 1) {
     const cut = middle({ low, high });
-    if (outcomeAt(problem, index, cut) === outcome) low = cut;
+    if (probe(problem, index, cut).outcome === outcome) low = cut;
     else high = cut;
   }
-  return outcome === 'open' ? high : low;
+  const edge = outcome === 'open' ? high : low;
+  const round = Math.round(edge * 1e4) / 1e4;
+  return outcome !== 'open' && probe(problem, index, round).outcome === outcome ? round : edge;
 }
 
-function outcomeAt(problem: Problem, index: number, value: number): Outcome {
-  const box = withRange(problem.box, index, { low: value, high: value });
-  if (bestSetting(problem, box).value >= -nearlyZero) return 'passes';
-  return everySettingFails(problem, box, coverLimit) ? 'fails' : 'open';
+function probe(problem: Problem, index: number, at: number): Probe {
+  const box = withRange(problem.box, index, { low: at, high: at });
+  const certain = bestSetting(problem, box, -nearlyZero).value;
+  if (certain >= -nearlyZero) return { at, certain, outcome: 'passes' };
+  return { at, certain, outcome: everySettingFails(problem, box, coverLimit) ? 'fails' : 'open' };
 }
