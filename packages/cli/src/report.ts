@@ -52,7 +52,7 @@ export function report(answer: Answer, setup: Setup, system: UnitSystem): string
       'Other ways',
       answer.alternatives.map((alternative) => alternativeText(alternative, system)),
     ),
-    list('Beside it', remarksOn(answer)),
+    list('Beside it', remarksOn(answer, system)),
     list(
       'Taken for granted',
       answer.assumed.filter(({ basis }) => basis !== null).map(({ path, basis }) => `${labelOf(path)}: ${basis}`),

@@ -36,7 +36,7 @@ export function answerJson(answer: Answer, setup: Setup, system: UnitSystem) {
     alternatives: answer.alternatives.map((alternative) => alternativeJson(alternative, system)),
     turnDeg: answer.turn,
     category: answer.category,
-    remarks: remarksOn(answer),
+    remarks: remarksOn(answer, system),
     assumed: answer.assumed,
     cautions: answer.cautions.map((id) => ({ id, text: cautionWords[id] })),
   };

@@ -1,15 +1,27 @@
 import type { Answer } from '../engine/assess/index.ts';
 import type { CategorySummary } from '../engine/hookup/index.ts';
+import { printBoth, type UnitSystem } from '../units/index.ts';
 
 /**
- * What is worth saying of the setup beside its findings: how the implement stands in a rigid coupler, and what its own
- * figures say of its category.
+ * What is worth saying of the setup beside its findings: where the top hook is set, how the
+ * implement stands in a rigid coupler, and what its own figures say of its category.
  *
  * @param answer the answer [record]
+ * @param system unit system to write in [us | metric]
  * @returns sentences, none where there is nothing to say [texts]
  */
-export function remarksOn(answer: Answer): string[] {
-  return [turnRemark(answer), categoryRemark(answer.category)].filter((remark) => remark !== null);
+export function remarksOn(answer: Answer, system: UnitSystem): string[] {
+  return [hookRemark(answer, system), turnRemark(answer), categoryRemark(answer.category)].filter(
+    (remark) => remark !== null,
+  );
+}
+
+/** Where an adjustable top hook has to be set for the upper pin to meet it. */
+function hookRemark({ findings, figures }: Answer, system: UnitSystem): string | null {
+  const hook = figures['coupler.topHookHeight'];
+  const meets = findings.some(({ id, status }) => id === 'rear.mast' && status === 'pass');
+  if (!meets || hook?.origin !== 'setting' || hook.low !== hook.high) return null;
+  return `Set the top hook ${printBoth(hook.low, 'length', { system })} above the lower hooks.`;
 }
 
 /** Turns smaller than this are not worth a word [deg]. */

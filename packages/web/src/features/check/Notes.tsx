@@ -20,6 +20,7 @@ const closing: readonly CautionId[] = ['hookUpOnly', 'shaftMovesBack', 'firstLif
 /** The numbered notes of the sheet. */
 export function Notes({ answered, onMeasure }: NotesProps) {
   const { answer } = answered;
+  const { system } = usePreferences();
   const isOpen = answer.outcomes.hooksUp === 'measureFirst';
   const notes = numberedFindings(answered);
   const opening = answer.cautions.filter((id) => !closing.includes(id));
@@ -33,7 +34,7 @@ export function Notes({ answered, onMeasure }: NotesProps) {
       <FindingList notes={notes.filter((note) => !isAside(note))} setup={answered.setup} />
       {isOpen ? null : <ToMeasure answer={answer} onMeasure={onMeasure} />}
       <OtherPasses notes={notes.filter(isAside)} setup={answered.setup} />
-      <Remarks remarks={remarksOn(answer)} />
+      <Remarks remarks={remarksOn(answer, system)} />
       <TakenForGranted assumed={answer.assumed} />
       <NotNeeded answered={answered} />
       <Cautions ids={answer.cautions.filter((id) => closing.includes(id))} />
