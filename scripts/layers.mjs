@@ -4,7 +4,7 @@ import { cruise } from 'dependency-cruiser';
 import { rmSync, writeFileSync } from 'node:fs';
 import config from '../.dependency-cruiser.cjs';
 
-const leastModules = 120;
+const leastModules = 250;
 const breaches = [
   ['packages/core/src/units/plantedBreach.ts', "export { fieldRules } from '../records/index.ts';", 'core-layer-units'],
   [

@@ -18,7 +18,7 @@ export interface Bound {
   readonly high: number;
 }
 
-/** One input with its honesty: see engineering brief §2 and decision 0002. Numbers are in the canonical unit. */
+/** One input with its honesty: see decision 0001. Numbers are in the canonical unit. */
 export type Value = (
   | { readonly kind: 'stated'; readonly value: number; readonly bound: Bound }
   | { readonly kind: 'uncertain'; readonly bound: Bound }

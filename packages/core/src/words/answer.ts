@@ -1,7 +1,7 @@
 import type { Alternative, Answer, Cure, Outcome } from '../engine/assess/index.ts';
 import type { Finding, Threshold } from '../engine/hookup/index.ts';
 import { fieldRules, type Setup } from '../records/index.ts';
-import { printBoth, type Dimension, type UnitSystem } from '../units/index.ts';
+import { printQuantity, type Dimension, type Rounding, type UnitSystem } from '../units/index.ts';
 import { checkWords } from './checks.ts';
 import { sentenceOf, shortOf } from './findings.ts';
 import { fieldOf, howToMeasure, labelOf } from './labels.ts';
@@ -42,7 +42,8 @@ export function topicLine(answer: Answer, topic: keyof typeof topicWords): strin
 export function becauseOf(answer: Answer, setup: Setup, system: UnitSystem): string | null {
   const { lead } = answer;
   if (lead === null) return null;
-  if (lead.status === 'undecided') return `${checkWords[lead.id].title}: ${sentenceOf(lead, setup, system)}`;
+  if (lead.status === 'undecided' && lead.margin !== null && lead.conflictsWith.length === 0)
+    return `${checkWords[lead.id].title}: ${sentenceOf(lead, setup, system)}`;
   return sentenceOf(lead, setup, system);
 }
 
@@ -89,19 +90,27 @@ interface Ends {
  * where the range is narrow, and where no step lies inside to its middle with the word that it takes a caliper.
  */
 function rangeText(range: { low: number; high: number }, { dimension, min, max, system }: Ends): string {
-  const step = stepFor(range.high - range.low, system);
-  const low = printBoth(range.low, dimension, { system, round: 'up', step });
-  const high = printBoth(range.high, dimension, { system, round: 'down', step });
+  const isNarrow = range.high - range.low < 8;
+  const step = stepFor(system, isNarrow);
+  const low = inBoth(range.low, dimension, system, 'up', isNarrow);
+  const high = inBoth(range.high, dimension, system, 'down', isNarrow);
   if (range.low <= min) return `${high} or less`;
   if (range.high >= max) return `${low} or more`;
   if (holdsAStep(range, dimension === 'length' && system === 'us' ? 25.4 / step : step))
     return `between ${low} and ${high}`;
-  const middle = printBoth((range.low + range.high) / 2, dimension, { system, step });
+  const middle = inBoth((range.low + range.high) / 2, dimension, system, 'nearest', true);
   return `about ${middle}, read with a caliper,`;
 }
 
-function stepFor(width: number, system: UnitSystem): number {
-  const isNarrow = width < 8;
+/** The chosen unit first, the other in brackets, both to the same fineness: the ends of a narrow range stay apart. */
+function inBoth(value: number, dimension: Dimension, system: UnitSystem, round: Rounding, isFine: boolean): string {
+  const other = system === 'us' ? 'metric' : 'us';
+  const printed = (one: UnitSystem): string =>
+    printQuantity(value, dimension, { system: one, round, step: stepFor(one, isFine) });
+  return dimension === 'angle' ? printed(system) : `${printed(system)} (${printed(other)})`;
+}
+
+function stepFor(system: UnitSystem, isNarrow: boolean): number {
   if (system === 'us') return isNarrow ? 64 : 16;
   return isNarrow ? 0.1 : 1;
 }

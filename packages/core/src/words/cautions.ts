@@ -1,6 +1,6 @@
 import type { CautionId } from '../engine/assess/index.ts';
 
-/** Cautions in our own words; where each comes from stands in docs/sources.md under cautions. */
+/** Cautions in our own words; what each rests on stands in docs/sources.md under “Cautions”. */
 export const cautionWords: Readonly<Record<CautionId, string>> = {
   hookUpOnly: 'This answers for the hook-up only. Whether it runs, lifts and stays upright is not checked yet.',
   standClear: 'Engine off, key out, implement blocked before anyone reaches or stands between it and the tractor.',

@@ -44,7 +44,7 @@ export function sentenceOf(finding: Finding, setup: Setup, system: UnitSystem): 
   if (finding.status === 'notChecked') return needs[finding.reason as 'ratedLoad' | 'pinLoad'];
   if (finding.margin === null) return settledSentence(finding, setup);
   if (finding.status === 'pass') return holdsSentence(finding, system);
-  if (finding.conflictsWith.length > 0) return conflictSentence(finding);
+  if (finding.conflictsWith.length > 0) return conflictSentence(finding, system);
   if (finding.status === 'undecided') return openSentence(finding, system);
   return filled(finding.side === 'high' ? words.high : words.low, missOf(finding, system));
 }
@@ -100,10 +100,12 @@ function openSentence(finding: Finding, system: UnitSystem): string {
     : `Not known yet. At worst: ${lowered(miss)} At best there is ${size(high, finding, system)} to spare.`;
 }
 
-function conflictSentence(finding: Finding): string {
-  const others = finding.conflictsWith.map((id) => checkWords[id].title.toLowerCase()).join(' and ');
+function conflictSentence(finding: Finding, system: UnitSystem): string {
+  const names = [finding.id, ...finding.conflictsWith].map((id) => `“${checkWords[id].title}”`).join(' and ');
   const verb = finding.status === 'undecided' ? 'may need' : 'need';
-  return `This and “${others}” ${verb} different settings of the same adjustment: no one setting serves both.`;
+  const { low } = finding.margin ?? { low: null };
+  const miss = low === null || low >= 0 ? '' : ` At the best one this misses by ${size(low, finding, system)}.`;
+  return `${names} ${verb} different settings of the same adjustment: no one setting serves both.${miss}`;
 }
 
 function settledSentence(finding: Finding, setup: Setup): string {

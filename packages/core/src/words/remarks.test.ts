@@ -1,5 +1,7 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { assess } from '../engine/assess/index.ts';
+import { withEdits, type SetupDocument } from '../records/index.ts';
 import { remarksOn } from './remarks.ts';
 
 function remarks(fields: Record<string, unknown>, topHookHeight: unknown = 459): string[] {
@@ -22,11 +24,18 @@ test('the category is told by what the figures say, beside what is stamped', () 
   expect(text).toContain('power never decides it');
 });
 
-test('an adjustable hook is told where to be set', () => {
+test('an adjustable hook is told where to be set, once nothing is open', () => {
   const slot = { adjustable: { between: [356, 470] } };
-  const [first] = remarks({ mounting: 'threePoint', mastHeight: 457, mastSetback: 0 }, slot);
-  expect(first).toMatch(/Set the top hook 45[5-9] mm/);
-  expect(remarks({ mounting: 'threePoint', mastHeight: 521, mastSetback: 0 }, slot).join(' ')).not.toContain(
-    'Set the top hook',
-  );
+  const file = new URL('../../../../examples/setups/kinds/uFrame-fits.json', import.meta.url);
+  const fits = withEdits(JSON.parse(readFileSync(file, 'utf8')) as SetupDocument, [
+    { path: 'coupler.topHookHeight', value: slot },
+    { path: 'implement.mastHeight', value: 451 },
+    { path: 'implement.mastSetback', value: 0 },
+    { path: 'coupler.topHookBehind', value: 0 },
+  ]);
+  const assessment = assess(fits, { full: false });
+  if (!assessment.ok) throw new Error(JSON.stringify(assessment.errors));
+  expect(assessment.answer.outcomes.hooksUp).toBe('works');
+  expect(remarksOn(assessment.answer, 'metric')[0]).toContain('Set the top hook 451 mm');
+  expect(remarks({ mounting: 'threePoint', mastHeight: 457, mastSetback: 0 }, slot).join(' ')).not.toContain('Set the');
 });

@@ -16,11 +16,12 @@ export function remarksOn(answer: Answer, system: UnitSystem): string[] {
   );
 }
 
-/** Where an adjustable top hook has to be set for the upper pin to meet it. */
-function hookRemark({ findings, figures }: Answer, system: UnitSystem): string | null {
+/** Where an adjustable top hook has to be set; not told while something open may still ask for another setting. */
+function hookRemark({ findings, figures, outcomes }: Answer, system: UnitSystem): string | null {
   const hook = figures['coupler.topHookHeight'];
   const meets = findings.some(({ id, status }) => id === 'rear.mast' && status === 'pass');
-  if (!meets || hook?.origin !== 'setting' || hook.low !== hook.high) return null;
+  const isOpen = outcomes.hooksUp === 'measureFirst';
+  if (!meets || isOpen || hook?.origin !== 'setting' || hook.low !== hook.high) return null;
   return `Set the top hook ${printBoth(hook.low, 'length', { system })} above the lower hooks.`;
 }
 

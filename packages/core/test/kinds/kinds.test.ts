@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { assess, type Answer } from '../../src/engine/assess/index.ts';
-import { checksByHold, type CheckId, type Finding } from '../../src/engine/hookup/index.ts';
+import { checksByHold, type CheckId } from '../../src/engine/hookup/index.ts';
 import { withEdits, type Edit, type SetupDocument } from '../../src/records/index.ts';
+import { answer, finding } from '../asked.ts';
 
 const tractor = {
   lowerBallBore: 22.4,
@@ -106,16 +106,6 @@ const kinds: Readonly<Record<string, { fits: SetupDocument; change: Edit; reason
     reason: 'rear.jaw',
   },
 };
-
-function answer(document: SetupDocument): Answer {
-  const assessment = assess(document, { full: false });
-  if (!assessment.ok) throw new Error(JSON.stringify(assessment.errors));
-  return assessment.answer;
-}
-
-function finding(document: SetupDocument, id: CheckId): Finding {
-  return answer(document).findings.find((one) => one.id === id) as Finding;
-}
 
 describe('every way of holding', () => {
   for (const [kind, { fits, change, reason }] of Object.entries(kinds)) {

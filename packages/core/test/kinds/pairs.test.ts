@@ -1,17 +1,12 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { assess, type Answer } from '../../src/engine/assess/index.ts';
+import { type Answer } from '../../src/engine/assess/index.ts';
 import { checksByHold, type CheckId, type Finding, type Hold } from '../../src/engine/hookup/index.ts';
-import type { SetupDocument } from '../../src/records/index.ts';
+import { answer as answerTo, example } from '../asked.ts';
 
 const folder = new URL('../../../../examples/setups/kinds/', import.meta.url);
 
-function answer(file: string): Answer {
-  const document = JSON.parse(readFileSync(new URL(file, folder), 'utf8')) as SetupDocument;
-  const assessment = assess(document, { full: false });
-  if (!assessment.ok) throw new Error(JSON.stringify(assessment.errors));
-  return assessment.answer;
-}
+const answer = (file: string): Answer => answerTo(example(`kinds/${file.replace('.json', '')}`));
 
 function failing({ findings }: Answer): Finding[] {
   return findings.filter(({ status }) => status === 'fail');

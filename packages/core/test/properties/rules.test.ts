@@ -118,6 +118,7 @@ const mirrored = (outline: number[][]): number[][] => outline.map(([y, z]) => [-
 
 describe('symmetries and round trips', () => {
   test('a setup and its left-right mirror image get the same findings', () => {
+    let compared = 0;
     fc.assert(
       fc.property(
         setups,
@@ -125,6 +126,7 @@ describe('symmetries and round trips', () => {
         fc.array(bar, { minLength: 1, maxLength: 3 }),
         (document, bodies, hooks) => {
           if (document['coupler'] === undefined) return;
+          compared += 1;
           const withOutlines = (turn: (outline: number[][]) => number[][]): SetupDocument =>
             withEdits(document, [
               {
@@ -145,10 +147,12 @@ describe('symmetries and round trips', () => {
       ),
       { numRuns: 60 },
     );
+    expect(compared).toBeGreaterThan(20);
   });
 
   test('the same machine written in inches and in millimetres gets the same findings', () => {
     const sixteenth = 25.4 / 16;
+    let compared = 0;
     fc.assert(
       fc.property(setups, (document) => {
         const rounded = figurePaths(document).map((path) => ({
@@ -162,6 +166,7 @@ describe('symmetries and round trips', () => {
           lengths.map(({ path, value }) => ({ path, value: printQuantity(value, 'length', { system: 'us' }) })),
         );
         if (!readSetup(metric).ok) return;
+        compared += 1;
         const [a, b] = [findingsOf(metric), findingsOf(inches)];
         b.forEach((finding, i) => {
           expect(finding.status, finding.id).toBe(a[i]?.status);
@@ -170,6 +175,7 @@ describe('symmetries and round trips', () => {
       }),
       { numRuns: 80 },
     );
+    expect(compared).toBeGreaterThan(40);
   });
 
   test('a setup comes back from JSON and from a link as it was, with the same answer', () => {

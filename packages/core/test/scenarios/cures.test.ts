@@ -1,18 +1,6 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { assess, type Answer } from '../../src/engine/assess/index.ts';
-import { withEdits, type SetupDocument } from '../../src/records/index.ts';
-
-function example(name: string): SetupDocument {
-  const file = new URL(`../../../../examples/setups/${name}.json`, import.meta.url);
-  return JSON.parse(readFileSync(file, 'utf8')) as SetupDocument;
-}
-
-function answer(document: SetupDocument): Answer {
-  const assessment = assess(document, { full: false });
-  if (!assessment.ok) throw new Error(JSON.stringify(assessment.errors));
-  return assessment.answer;
-}
+import { withEdits } from '../../src/records/index.ts';
+import { answer, example } from '../asked.ts';
 
 const direct = example('kinds/bareBalls-fits');
 const bushings = { kind: 'lowerBushings', name: 'long bushings', inside: 22.3, outside: 28.5, length: 45 };

@@ -1,8 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { assess, type Answer } from '../../src/engine/assess/index.ts';
-import type { CheckId, Finding } from '../../src/engine/hookup/index.ts';
 import { setupFrom, withEdits, yardErrors, type SetupDocument, type YardDocument } from '../../src/records/index.ts';
+import { answer, finding } from '../asked.ts';
 
 const yard = JSON.parse(
   readFileSync(new URL('../../../../examples/sample-yard.json', import.meta.url), 'utf8'),
@@ -21,16 +20,6 @@ function setup(tractor: string, coupler: string | null, implement: string): Setu
     coupler === null ? null : named(yard.couplers, coupler),
     named(yard.implements, implement),
   );
-}
-
-function answer(document: SetupDocument): Answer {
-  const assessment = assess(document, { full: false });
-  if (!assessment.ok) throw new Error(JSON.stringify(assessment.errors));
-  return assessment.answer;
-}
-
-function finding({ findings }: Answer, id: CheckId): Finding {
-  return findings.find((one) => one.id === id) as Finding;
 }
 
 test('every record of the sample yard can be read', () => {

@@ -1,23 +1,6 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { assess, type Answer } from '../../src/engine/assess/index.ts';
-import type { CheckId, Finding } from '../../src/engine/hookup/index.ts';
 import { withEdits, type SetupDocument } from '../../src/records/index.ts';
-
-function example(name: string): SetupDocument {
-  const file = new URL(`../../../../examples/setups/${name}.json`, import.meta.url);
-  return JSON.parse(readFileSync(file, 'utf8')) as SetupDocument;
-}
-
-function answer(document: SetupDocument): Answer {
-  const assessment = assess(document, { full: false });
-  if (!assessment.ok) throw new Error(JSON.stringify(assessment.errors));
-  return assessment.answer;
-}
-
-function finding(document: SetupDocument, id: CheckId): Finding {
-  return answer(document).findings.find((one) => one.id === id) as Finding;
-}
+import { answer, example, finding } from '../asked.ts';
 
 function changed(document: SetupDocument, changes: Readonly<Record<string, unknown>>): SetupDocument {
   return withEdits(

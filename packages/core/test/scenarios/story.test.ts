@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { assess, type Answer, type Outcome } from '../../src/engine/assess/index.ts';
-import type { CheckId, Finding } from '../../src/engine/hookup/index.ts';
+import { assess, type Outcome } from '../../src/engine/assess/index.ts';
 import { setupFrom, withEdits, type SetupDocument, type YardDocument } from '../../src/records/index.ts';
+import { answer, finding } from '../asked.ts';
 
 const yard = JSON.parse(
   readFileSync(new URL('../../../../examples/sample-yard.json', import.meta.url), 'utf8'),
@@ -17,16 +17,6 @@ function named(records: readonly SetupDocument[], words: string): SetupDocument 
 function setup(tractor: string, coupler: string | null, implement: string): SetupDocument {
   const between = coupler === null ? null : named(yard.couplers, coupler);
   return setupFrom(yard, named(yard.tractors, tractor), between, named(yard.implements, implement));
-}
-
-function answer(document: SetupDocument): Answer {
-  const assessment = assess(document, { full: false });
-  if (!assessment.ok) throw new Error(JSON.stringify(assessment.errors));
-  return assessment.answer;
-}
-
-function finding({ findings }: Answer, id: CheckId): Finding {
-  return findings.find((one) => one.id === id) as Finding;
 }
 
 function middle({ low, high }: { readonly low: number | null; readonly high: number | null }): number {

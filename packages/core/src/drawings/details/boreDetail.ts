@@ -1,13 +1,14 @@
-import { onPaper, type Pen } from '../pen.ts';
+import type { Pen } from '../pen.ts';
 import type { Bounds, Point } from '../scene.ts';
-import { unknownAt, type Shown } from '../shown.ts';
+import { unknownAt } from '../shown.ts';
 import type { Stage } from '../stage.ts';
-import { arc, circle, hatch, line, rectangle } from '../strokes.ts';
+import { arc, circle, hatch } from '../strokes.ts';
 import type { Misfit } from '../misfit.ts';
-import { showing, together, type Part } from '../view/part.ts';
-import { gapAreas, placedMiss } from '../gapAreas.ts';
-import { blockHeight, missBlock } from './missBlock.ts';
-import { detailDimension, middleOf, type DetailPlan } from './plan.ts';
+import { together, type Part } from '../view/part.ts';
+import { placedMiss } from '../gapAreas.ts';
+import { blockHeight } from './missBlock.ts';
+import { middleOf, type DetailPlan } from './plan.ts';
+import { pushedMiss, pushedPin, roundSize, type Named } from './pushedFront.ts';
 import { sizesHeight, sizesUnder, type Size } from './sizes.ts';
 
 interface Ring {
@@ -44,17 +45,8 @@ function ringOf({ seats, pins, upper }: Stage, { gauge }: Misfit): Ring {
   );
 }
 
-function made(
-  title: string,
-  [pinName, pin]: readonly [string, Shown],
-  [boreName, bore]: readonly [string, Shown],
-): Ring {
-  return {
-    title,
-    pin: { name: pinName, figure: pin, round: true },
-    bore: { name: `bore of the ${boreName}`, figure: bore, round: true },
-    outer: bore.value * 1.85,
-  };
+function made(title: string, pin: Named, [boreName, bore]: Named): Ring {
+  return { title, pin: roundSize(pin), bore: roundSize([`bore of the ${boreName}`, bore]), outer: bore.value * 1.85 };
 }
 
 /** A pin in a bore, seen along the pin: pushed to the front, so that the back shows all that is missing or loose. */
@@ -73,29 +65,20 @@ export function boreDetail(stage: Stage, misfit: Misfit): DetailPlan {
 }
 
 function drawn(stage: Stage, misfit: Misfit, ring: Ring, box: Bounds, pen: Pen): Part {
-  const { finding } = misfit.gauge;
   const half = ring.bore.figure.value / 2;
-  const miss = placedMiss(misfit.miss, (quantity) => half - quantity);
-  const right = half - middleOf(misfit);
-  const radius = (right + half) / 2;
-  const centre = right - radius;
-  const z = box.top + onPaper(pen, 4.5);
-  const reach = half * 0.5;
+  const pushed = { half, right: half - middleOf(misfit), reach: half * 0.5 };
   return {
     items: [
       circle('thin', [0, 0], ring.outer / 2),
       { ...hatch('thin', annulus(ring.outer / 2, half)), spacing: 1.6 },
       circle('thin', [0, 0], half),
-      { ...circle('misfit', [centre, 0], radius), fill: 'sheet' },
+      ...pushedPin(pushed),
       circle('hidden', [0, 0], half),
-      line('centre', [centre - radius * 1.15, 0], [centre + radius * 1.15, 0]),
-      line('centre', [centre, -radius * 1.15], [centre, radius * 1.15]),
-      ...showing(
-        finding.id,
-        gapAreas(miss, (from, to) => rectangle([from, -reach], [to, reach])),
+      ...pushedMiss(
+        { stage, misfit, box, pen },
+        placedMiss(misfit.miss, (quantity) => half - quantity),
+        pushed,
       ),
-      detailDimension(misfit, [miss.limit, 0], [miss.worst, 0], [1, 0], -z),
-      ...missBlock(stage, pen, misfit, [0, z + onPaper(pen, 3.2)]),
     ],
     says: [],
   };

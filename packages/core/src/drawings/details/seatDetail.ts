@@ -1,13 +1,14 @@
-import { onPaper, type Pen } from '../pen.ts';
+import type { Pen } from '../pen.ts';
 import type { Bounds, Item, Point } from '../scene.ts';
-import { unknownAt, type Shown } from '../shown.ts';
+import { unknownAt } from '../shown.ts';
 import type { Stage } from '../stage.ts';
-import { arc, body, circle, hatch, line, rectangle } from '../strokes.ts';
+import { arc, body, hatch, line } from '../strokes.ts';
 import type { Misfit } from '../misfit.ts';
-import { showing, together, type Part } from '../view/part.ts';
-import { gapAreas, placedMiss } from '../gapAreas.ts';
-import { blockHeight, missBlock } from './missBlock.ts';
-import { detailDimension, middleOf, type DetailPlan } from './plan.ts';
+import { together, type Part } from '../view/part.ts';
+import { placedMiss } from '../gapAreas.ts';
+import { blockHeight } from './missBlock.ts';
+import { middleOf, type DetailPlan } from './plan.ts';
+import { pushedMiss, pushedPin, roundSize, type Named } from './pushedFront.ts';
 import { sizesHeight, sizesUnder, type Size } from './sizes.ts';
 
 /** What goes into what, with the size of the opening and whether it opens upward. */
@@ -41,14 +42,10 @@ function seatOf({ seats, pins, upper, bar }: Stage, { gauge }: Misfit): Seat {
   }
 }
 
-function made(
-  title: string,
-  [pinName, pin]: readonly [string, Shown],
-  [seatName, seat]: readonly [string, Shown],
-): Seat {
+function made(title: string, pin: Named, [seatName, seat]: Named): Seat {
   return {
     title,
-    pin: { name: pinName, figure: pin, round: true },
+    pin: roundSize(pin),
     seat: { name: seatName, figure: seat, round: false },
     opening: seat.value,
     spare: (quantity) => quantity,
@@ -78,28 +75,16 @@ export function seatDetail(stage: Stage, misfit: Misfit): DetailPlan {
 }
 
 function drawn(stage: Stage, misfit: Misfit, seat: Seat, box: Bounds, pen: Pen): Part {
-  const { finding } = misfit.gauge;
   const half = seat.opening / 2;
   const edge = (quantity: number): number => half - seat.spare(quantity);
-  const miss = placedMiss(misfit.miss, edge);
   const right = edge(middleOf(misfit));
-  const radius = (right + half) / 2;
-  const centre = right - radius;
-  const z = box.top + onPaper(pen, 4.5);
-  const reach = Math.min(radius, half) * 0.7;
+  const pushed = { half, right, reach: Math.min((right + half) / 2, half) * 0.7 };
   return {
     items: [
       ...section(seat, box),
-      { ...circle('misfit', [centre, 0], radius), fill: 'sheet' },
-      line('centre', [centre - radius * 1.15, 0], [centre + radius * 1.15, 0]),
-      line('centre', [centre, -radius * 1.15], [centre, radius * 1.15]),
+      ...pushedPin(pushed),
       line('hidden', [half, 0], [half, seat.opens * half * 1.1]),
-      ...showing(
-        finding.id,
-        gapAreas(miss, (from, to) => rectangle([from, -reach], [to, reach])),
-      ),
-      detailDimension(misfit, [miss.limit, 0], [miss.worst, 0], [1, 0], -z),
-      ...missBlock(stage, pen, misfit, [0, z + onPaper(pen, 3.2)]),
+      ...pushedMiss({ stage, misfit, box, pen }, placedMiss(misfit.miss, edge), pushed),
     ],
     says: [],
   };

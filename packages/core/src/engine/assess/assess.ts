@@ -62,7 +62,7 @@ function cured(finding: Finding, cures: readonly Cure[]): Finding {
   return isCured && (inSet || !set) ? { ...finding, status: 'cured' } : finding;
 }
 
-/** Engineering brief §3: an uncured failure, then what is open, then what is cured. */
+/** The precedence of decision 0002: an uncured failure, then what is open, then what is cured. */
 function outcomeOf(findings: readonly Finding[]): Outcome {
   const core = findings.filter((finding) => finding.core);
   const has = (status: Finding['status']): boolean => core.some((finding) => finding.status === status);

@@ -52,7 +52,7 @@ export function openJoint(setup: Setup, ledger: Ledger): Joint {
   };
 }
 
-/** δ = atan2(h2, e2) − atan2(h, e) [rad], engineering brief §1. */
+/** δ = atan2(h2, e2) − atan2(h, e) [rad], docs/method/hookup.md. */
 function turnOf(behind: Term, height: Term, rear: Pins): Term {
   return (at) => subtract(angleOf(behind(at), height(at)), angleOf(rear.mastSetback(at), rear.mastHeight(at)));
 }

@@ -28,7 +28,7 @@ export interface Depth {
  * @param setup a setup that was read [record]
  * @param depth how much to work out [flags]
  * @returns one finding for each id of `checkIds`, in that order [mm, deg]
- * @source ours engineering brief §5; figures: docs/sources.md
+ * @source our own definitions, docs/method/hookup.md; figures: docs/sources.md
  */
 export function judgeHookup(setup: Setup, depth: Depth): HookupJudgement {
   const { ledger, joint, lines, checks, field } = prepareHookup(setup);

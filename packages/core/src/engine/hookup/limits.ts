@@ -1,6 +1,6 @@
 /**
- * Bands that the checks use where no standard was readable: our own defaults, each wider than the published pairs of
- * bore and pin (play 0.2 to 0.9 mm, sources pins-and-bores in docs/sources.md). [mm, deg]
+ * Bands that the checks use where no standard was readable: our own defaults. The bands of play are wider than the
+ * published pairs of bore and pin, which leave 0.1 to 0.8 mm (docs/validation.md, manual-specialist-tractor). [mm, deg]
  */
 export const limits = {
   /** Most play of a lower pin in a ball or hook before it counts as loose [mm]. */

@@ -59,7 +59,7 @@ function hookCentres(joint: Joint): Term {
     : joint.coupler('hookSpan');
 }
 
-/** Inner float H − w − S ≥ 0 (S − H − w where the pins point inward), engineering brief §5. */
+/** Inner float H − w − S ≥ 0 (S − H − w where the pins point inward). */
 function shouldersInside(joint: Joint, at: Reading) {
   const shoulders = joint.rear.shoulders(joint.tractor('lowerBallWidth'))(at);
   const sign = joint.rear.sign(at);
@@ -91,7 +91,7 @@ function clevisCheck({ ledger, rear, coupler }: Joint): HookupCheck {
     : atLeastZero('rear.clevis', 2, (at) => subtract(rear.clevisGap(at), coupler('topHookThickness')(at)));
 }
 
-/** √(e² + h²) − √(e2² + h2²) within the hook's play, engineering brief §1: positive where the upper pin is too high. */
+/** √(e² + h²) − √(e2² + h2²) within the hook's play: positive where the upper pin is too high. */
 function mastCheck({ ledger, rear, coupler }: Joint): HookupCheck {
   const stated = ledger.given('coupler.topHookPlay');
   const play: Term = stated

@@ -1,18 +1,16 @@
 import { useId } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
-import { across, columnWidth, type DrawnColumn, type Scale } from './drawnColumns.ts';
+import { across, type DrawnColumn, type Scale } from './drawnColumns.ts';
 import type { DrawnLowerPin } from './pinFigures.ts';
 import { DrawnWords } from './DrawnWords.tsx';
 import { lowerPinWords } from './pinWords.ts';
-import { PinHatch } from './PinHatch.tsx';
+import { frameHeight, PinFrame, stretch } from './PinFrame.tsx';
 
 interface LowerPinDrawingProps {
   readonly pins: DrawnColumn<DrawnLowerPin>;
   readonly row: number;
   readonly against: string;
 }
-
-const height = 56;
 
 /** The lower right pin from behind, to scale, across the hook of the chosen coupler. */
 export function LowerPinDrawing({ pins: { pins, hatched, scale }, row, against }: LowerPinDrawingProps) {
@@ -21,35 +19,19 @@ export function LowerPinDrawing({ pins: { pins, hatched, scale }, row, against }
   const pin = pins[row] ?? 'waiting';
   if (typeof pin === 'string') return <DrawnWords hatched={hatched} scale={scale} words={pin} id={id} />;
   return (
-    <svg
-      className="pin-drawing"
-      viewBox={`0 0 ${columnWidth} ${height}`}
-      role="img"
-      aria-label={lowerPinWords(pin, hatched, system, against)}
-    >
-      <PinHatch id={id} />
-      {hatched.map(({ low, high }) => (
-        <rect
-          key={low}
-          className="hook-zone"
-          fill={`url(#${id}-ink)`}
-          {...stretch(scale, low, high)}
-          y={-100}
-          height={256}
-        />
-      ))}
+    <PinFrame id={id} hatched={hatched} scale={scale} label={lowerPinWords(pin, hatched, system, against)}>
       {pin.isMisfit
         ? hatched.map((hook) => <Gap key={hook.low} pin={pin} hook={hook} scale={scale} fill={`url(#${id}-misfit)`} />)
         : null}
       <Pin pin={pin} scale={scale} />
-    </svg>
+    </PinFrame>
   );
 }
 
 function Pin({ pin, scale }: { readonly pin: DrawnLowerPin; readonly scale: Scale }) {
   const half = Math.max(across(scale, scale.from + pin.diameter) / 2, 3);
   const way = pin.tip > pin.shoulder ? 1 : -1;
-  const middle = height / 2;
+  const middle = frameHeight / 2;
   const plate = stretch(scale, pin.shoulder - way * pin.plate, pin.shoulder);
   const body = stretch(scale, pin.shoulder, pin.tip);
   return (
@@ -68,10 +50,5 @@ function Gap(props: { pin: DrawnLowerPin; hook: { low: number; high: number }; s
     Math.max(pin.shoulder, pin.tip) < hook.high ? stretch(scale, Math.max(pin.shoulder, pin.tip), hook.high) : null;
   const wide = pin.shoulder > hook.low ? stretch(scale, hook.low, pin.shoulder) : null;
   const gap = wide ?? short;
-  return gap === null ? null : <rect {...gap} y={height / 2 - 20} height={40} fill={fill} />;
-}
-
-function stretch(scale: Scale, a: number, b: number): { x: number; width: number } {
-  const x = across(scale, Math.min(a, b));
-  return { x, width: across(scale, Math.max(a, b)) - x };
+  return gap === null ? null : <rect {...gap} y={frameHeight / 2 - 20} height={40} fill={fill} />;
 }

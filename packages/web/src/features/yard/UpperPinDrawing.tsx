@@ -1,18 +1,16 @@
 import { useId } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
-import { across, columnWidth, type DrawnColumn, type Scale } from './drawnColumns.ts';
+import { across, type DrawnColumn, type Scale } from './drawnColumns.ts';
 import type { DrawnUpperPin } from './pinFigures.ts';
 import { DrawnWords } from './DrawnWords.tsx';
 import { upperPinWords } from './pinWords.ts';
-import { PinHatch } from './PinHatch.tsx';
+import { frameHeight, PinFrame, stretch } from './PinFrame.tsx';
 
 interface UpperPinDrawingProps {
   readonly pins: DrawnColumn<DrawnUpperPin>;
   readonly row: number;
   readonly against: string;
 }
-
-const height = 56;
 
 /** The upper pin along its height above the lower ones, to scale, against the top hook of the chosen coupler. */
 export function UpperPinDrawing({ pins: { pins, hatched, scale }, row, against }: UpperPinDrawingProps) {
@@ -21,24 +19,7 @@ export function UpperPinDrawing({ pins: { pins, hatched, scale }, row, against }
   const pin = pins[row] ?? 'waiting';
   if (typeof pin === 'string') return <DrawnWords hatched={hatched} scale={scale} words={pin} id={id} />;
   return (
-    <svg
-      className="pin-drawing"
-      viewBox={`0 0 ${columnWidth} ${height}`}
-      role="img"
-      aria-label={upperPinWords(pin, hatched, system, against)}
-    >
-      <PinHatch id={id} />
-      {hatched.map(({ low, high }) => (
-        <rect
-          key={low}
-          className="hook-zone"
-          fill={`url(#${id}-ink)`}
-          x={across(scale, low)}
-          width={across(scale, high) - across(scale, low)}
-          y={-100}
-          height={256}
-        />
-      ))}
+    <PinFrame id={id} hatched={hatched} scale={scale} label={upperPinWords(pin, hatched, system, against)}>
       {pin.isMisfit
         ? pin.heights.map((mast) => (
             <Gap key={mast} mast={mast} hatched={hatched} scale={scale} fill={`url(#${id}-misfit)`} />
@@ -52,13 +33,13 @@ export function UpperPinDrawing({ pins: { pins, hatched, scale }, row, against }
           isMisfit={pin.isMisfit}
         />
       ))}
-    </svg>
+    </PinFrame>
   );
 }
 
 function Eye({ x, radius, isMisfit }: { readonly x: number; readonly radius: number; readonly isMisfit: boolean }) {
   const reach = radius + 4;
-  const y = height / 2;
+  const y = frameHeight / 2;
   return (
     <g className={isMisfit ? 'pin pin-misfit' : 'pin'}>
       <circle cx={x} cy={y} r={radius} />
@@ -74,6 +55,5 @@ function Gap(props: { mast: number; hatched: DrawnColumn<DrawnUpperPin>['hatched
   const isInside = hatched.some(({ low, high }) => mast >= low && mast <= high);
   if (edges.length === 0 || isInside) return null;
   const nearest = edges.reduce((best, edge) => (Math.abs(edge - mast) < Math.abs(best - mast) ? edge : best));
-  const x = across(scale, Math.min(nearest, mast));
-  return <rect x={x} width={across(scale, Math.max(nearest, mast)) - x} y={height / 2 - 10} height={20} fill={fill} />;
+  return <rect {...stretch(scale, nearest, mast)} y={frameHeight / 2 - 10} height={20} fill={fill} />;
 }
