@@ -19,14 +19,30 @@ const layerRules = layers.map((layer) => ({
   to: { path: `${core}(?!(${[layer, ...mayUse[layer]].join('|')})/)` },
 }));
 
-/** Inside engine, imports run one way too: geometry ← proof ← inputs ← topics ← assess, which alone calls several topics. */
-const engineLayers = ['geometry', 'proof', 'inputs', 'hookup', 'assess'];
+/** Inside engine, imports run one way too: tools ← inputs ← findings ← joint ← topics ← assess, which alone calls several topics. */
+const engineLayers = [
+  'geometry',
+  'formula',
+  'linkage',
+  'proof',
+  'inputs',
+  'findings',
+  'joint',
+  'hookup',
+  'lift',
+  'assess',
+];
 const engineMayUse = {
   geometry: [],
+  formula: ['geometry'],
+  linkage: ['formula'],
   proof: ['geometry'],
   inputs: ['geometry', 'proof'],
-  hookup: ['geometry', 'proof', 'inputs'],
-  assess: ['geometry', 'proof', 'inputs', 'hookup'],
+  findings: ['geometry', 'proof', 'inputs'],
+  joint: ['geometry', 'proof', 'inputs', 'findings'],
+  hookup: ['geometry', 'proof', 'inputs', 'findings', 'joint'],
+  lift: ['geometry', 'formula', 'linkage', 'proof', 'inputs', 'findings', 'joint'],
+  assess: ['geometry', 'proof', 'inputs', 'findings', 'joint', 'hookup', 'lift'],
 };
 const engineRules = engineLayers.map((layer) => ({
   name: `engine-layer-${layer}`,

@@ -18,6 +18,11 @@ const breaches = [
     'engine-layer-hookup',
   ],
   [
+    'packages/core/src/engine/lift/plantedBreach.ts',
+    "export { hookupLines } from '../hookup/index.ts';",
+    'engine-layer-lift',
+  ],
+  [
     'packages/core/src/engine/assess/plantedBreach.ts',
     "export { titleOf } from '../../words/index.ts';",
     'core-layer-engine',

@@ -1,5 +1,5 @@
 import type { Answer } from '@hitchwright/core/assess';
-import type { Finding } from '@hitchwright/core/hookup';
+import type { Finding } from '@hitchwright/core/findings';
 import type { Setup } from '@hitchwright/core/records';
 import type { UnitSystem } from '@hitchwright/core/units';
 import {
@@ -8,13 +8,13 @@ import {
   becauseOf,
   cautionWords,
   cureText,
-  hookUpWords,
   labelOf,
   remarksOn,
   sentenceOf,
   titleOf,
   topicLine,
   topicWords,
+  verdictWords,
 } from '@hitchwright/core/words';
 import { visible } from './visible.ts';
 
@@ -35,7 +35,7 @@ export function report(answer: Answer, setup: Setup, system: UnitSystem): string
   const blocks = [
     question(setup),
     [
-      `HOOK-UP ONLY: ${hookUpWords[answer.outcomes.hooksUp].toUpperCase()}`,
+      `HOOK-UP AND LIFT: ${verdictWords(answer.verdict, answer.lead).toUpperCase()}`,
       ...(because === null ? [] : wrapped(because, 2)),
     ].join('\n'),
     topics(answer),

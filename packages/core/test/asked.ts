@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { assess, type Answer, type AssessOptions } from '../src/engine/assess/index.ts';
-import type { CheckId, Finding } from '../src/engine/hookup/index.ts';
+import type { CheckId, Finding } from '../src/engine/findings/index.ts';
 import { withEdits, type Edit, type SetupDocument } from '../src/records/index.ts';
 
 /** An example setup by its name below examples/setups, changed where wanted. */

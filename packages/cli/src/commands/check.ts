@@ -35,7 +35,7 @@ export function checkCommand(words: readonly string[]): number {
   if (!assessment.ok) return refuse(assessment.errors, options.json);
   const system = options.units ?? reading.setup.units ?? 'us';
   print(assessment.answer, reading.setup, system, options);
-  const outcome = assessment.answer.outcomes.hooksUp;
+  const outcome = assessment.answer.verdict;
   return outcome === 'notChecked' ? exitCodes.internalFault : exitCodes[outcome];
 }
 

@@ -1,5 +1,5 @@
 import type { Alternative, Answer, Cure } from '../engine/assess/index.ts';
-import type { Finding } from '../engine/hookup/index.ts';
+import type { Finding } from '../engine/findings/index.ts';
 import type { InputError, Setup } from '../records/index.ts';
 import type { UnitSystem } from '../units/index.ts';
 import {
@@ -8,10 +8,10 @@ import {
   becauseOf,
   cautionWords,
   cureText,
-  hookUpWords,
   remarksOn,
   sentenceOf,
   titleOf,
+  verdictWords,
 } from '../words/index.ts';
 
 /**
@@ -25,9 +25,10 @@ import {
 export function answerJson(answer: Answer, setup: Setup, system: UnitSystem) {
   return {
     hitchwright: 1,
-    scope: 'hook-up only',
+    scope: 'hook-up and lift',
     saysSafeToRun: false,
-    headline: `Hook-up only: ${hookUpWords[answer.outcomes.hooksUp]}`,
+    headline: `Hook-up and lift: ${verdictWords(answer.verdict, answer.lead)}`,
+    verdict: answer.verdict,
     because: becauseOf(answer, setup, system),
     leadFinding: answer.lead?.id ?? null,
     outcomes: answer.outcomes,
@@ -35,6 +36,8 @@ export function answerJson(answer: Answer, setup: Setup, system: UnitSystem) {
     cures: answer.cures.map(cureJson),
     alternatives: answer.alternatives.map((alternative) => alternativeJson(alternative, system)),
     turnDeg: answer.turn,
+    liftBasis: answer.liftBasis,
+    sweep: answer.sweep,
     category: answer.category,
     remarks: remarksOn(answer, system),
     assumed: answer.assumed,

@@ -1,5 +1,5 @@
 import type { Answer } from '../engine/assess/index.ts';
-import type { CheckId, Finding, FindingStatus } from '../engine/hookup/index.ts';
+import type { CheckId, Finding, FindingStatus } from '../engine/findings/index.ts';
 
 /** Passes that a person looks for on the drawing. */
 const passesThatMatter: readonly CheckId[] = [

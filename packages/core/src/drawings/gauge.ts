@@ -1,5 +1,5 @@
 import { middle, scale, subtract, type Interval } from '../engine/geometry/index.ts';
-import type { CheckId, Finding } from '../engine/hookup/index.ts';
+import type { CheckId, Finding } from '../engine/findings/index.ts';
 import type { Stage } from './stage.ts';
 
 /** Which part of the drawing a finding is about. */

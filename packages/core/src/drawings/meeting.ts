@@ -1,5 +1,5 @@
 import type { Answer } from '../engine/assess/index.ts';
-import type { CheckId } from '../engine/hookup/index.ts';
+import type { CheckId } from '../engine/findings/index.ts';
 
 /** Which meeting is drawn: of the tractor's link ends with what they hold, or of a coupler with the implement. */
 export type Meeting = 'front' | 'rear';

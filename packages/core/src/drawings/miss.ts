@@ -1,4 +1,4 @@
-import type { Finding } from '../engine/hookup/index.ts';
+import type { Finding } from '../engine/findings/index.ts';
 
 /** A miss on the axis of its quantity [unit of the finding]: the end of the band that is missed, and the nearest and farthest that the quantity may be from it. */
 export interface Miss {

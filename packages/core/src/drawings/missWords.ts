@@ -1,4 +1,4 @@
-import type { CheckId, Finding } from '../engine/hookup/index.ts';
+import type { CheckId, Finding } from '../engine/findings/index.ts';
 import { otherUnitsOf, printMarginSize, type UnitSystem } from './figureText.ts';
 import { printQuantity } from '../units/index.ts';
 

@@ -1,4 +1,4 @@
-import type { CheckId } from '../engine/hookup/index.ts';
+import type { CheckId } from '../engine/findings/index.ts';
 
 /** A point of the drawing: to the right and up [mm]. */
 export type Point = readonly [number, number];
@@ -27,6 +27,9 @@ export interface Stroke extends Common {
   readonly part?: 'pin';
 }
 
+/** A computed point of the side view that a circle stands on. */
+export type PointName = 'ball' | 'topEnd' | 'armEnd' | 'rodFoot' | 'pins' | 'mast' | 'centre';
+
 /** A circle. */
 export interface Circle extends Common {
   readonly kind: 'circle';
@@ -34,6 +37,8 @@ export interface Circle extends Common {
   readonly centre: Point;
   readonly radius: number;
   readonly fill?: 'sheet' | 'line';
+  /** The computed point that its centre is, so that a drawing can be measured. */
+  readonly point?: PointName;
 }
 
 /** An area of 45° lines: cut face or tolerance in ink, the gap to close in the accent. */

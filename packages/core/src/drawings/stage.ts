@@ -1,5 +1,6 @@
 import type { Answer } from '../engine/assess/index.ts';
-import type { Finding, Hold } from '../engine/hookup/index.ts';
+import type { Finding } from '../engine/findings/index.ts';
+import type { Hold } from '../engine/joint/index.ts';
 import type { Setup } from '../records/index.ts';
 import { lowerPinsOf, type LowerPins } from './lowerPins.ts';
 import { seatsOf, type Seats } from './seats.ts';

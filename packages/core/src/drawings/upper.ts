@@ -1,6 +1,6 @@
 import type { Answer } from '../engine/assess/index.ts';
 import { hypotenuse, subtract } from '../engine/geometry/index.ts';
-import { hasUpperPin } from '../engine/hookup/index.ts';
+import { hasUpperPin } from '../engine/joint/index.ts';
 import type { Setup } from '../records/index.ts';
 import type { LowerPins } from './lowerPins.ts';
 import { shown, worked, type Shown } from './shown.ts';

@@ -1,4 +1,6 @@
 import { classRange, type ClassField } from '../tables/index.ts';
+import { canonicalUnit } from '../units/index.ts';
+import { fieldRules } from './fields.ts';
 import type { InputError } from './inputError.ts';
 import type { Implement, PinSet, Setup } from './setup.ts';
 import type { Bound, Value } from './value.ts';
@@ -13,9 +15,38 @@ export function contradictions(setup: Setup): InputError[] {
     ...pairedStops(implement, 'implement', 'mastHeight', 'mastSetback'),
     ...pairedStops(coupler ?? {}, 'coupler', 'topHookHeight', 'topHookBehind'),
     ...pairedStops(tractor, 'tractor', 'topLinkPivotHeight', 'topLinkPivotBehindAxle'),
+    ...pairedStops(tractor, 'tractor', 'liftRodAlong', 'liftRodAbove'),
     ...fixedFields(setup),
     ...settableFields(setup),
     ...swappedMast(implement),
+    ...liftContradictions(setup),
+  ];
+}
+
+/** Heights and ratings that can't all be true of one lift. */
+function liftContradictions({ tractor }: Setup): InputError[] {
+  return [
+    ...smaller(
+      tractor.ballHeightLow,
+      tractor.ballHeightHigh,
+      'tractor.ballHeightLow',
+      'the highest ball height',
+      'Are lowest and highest in each other’s place?',
+    ),
+    ...smaller(
+      tractor.liftArmLowest,
+      tractor.liftArmHighest,
+      'tractor.liftArmLowest',
+      'the angle at the highest',
+      'Are lowest and highest in each other’s place?',
+    ),
+    ...atMost(
+      tractor.liftAt610,
+      tractor.liftAtBalls,
+      'tractor.liftAt610',
+      'the lift at the ball ends',
+      'Farther back a lift never lifts more: are the two in each other’s place?',
+    ),
   ];
 }
 
@@ -62,7 +93,22 @@ function smaller(
   const a = range(less);
   const b = range(more);
   if (a === null || b === null || a.low < b.high) return [];
-  return [{ code: 'contradiction', path, expected: `less than ${what} (${b.high} mm)`, got: `${a.low} mm`, hint }];
+  const unit = canonicalUnit[fieldRules.get(path)?.dimension ?? 'length'];
+  return [
+    { code: 'contradiction', path, expected: `less than ${what} (${b.high} ${unit})`, got: `${a.low} ${unit}`, hint },
+  ];
+}
+
+function atMost(
+  less: Value | undefined,
+  more: Value | undefined,
+  path: string,
+  what: string,
+  hint: string,
+): InputError[] {
+  const [a, b] = [range(less), range(more)];
+  if (a === null || b === null || a.low <= b.high) return [];
+  return [{ code: 'contradiction', path, expected: `at most ${what} (${b.high} kg)`, got: `${a.low} kg`, hint }];
 }
 
 /** Stops that belong to one hole carry as many entries in each of their two lists, or the second is one figure for all. */
@@ -92,6 +138,9 @@ const adjustableFields = new Set([
   'tractor.topLinkLength',
   'tractor.topLinkPivotHeight',
   'tractor.topLinkPivotBehindAxle',
+  'tractor.liftRodLength',
+  'tractor.liftRodAlong',
+  'tractor.liftRodAbove',
 ]);
 
 /** What is set to suit is given by its ends: one figure would say that it can be nowhere else. */

@@ -1,11 +1,6 @@
+import { couplerLoadFields, loadFields, lowerPinRatedLoad, tractorLiftFields } from './liftFields.ts';
+import { length, type Rules } from './rule.ts';
 import type { FieldRule } from './value.ts';
-
-type Rules = Readonly<Record<string, FieldRule>>;
-
-function length(min: number, max: number, label: string, measure: string, from?: readonly string[]): FieldRule {
-  const rule: FieldRule = { dimension: 'length', min, max, label, measure };
-  return from === undefined ? rule : { ...rule, from };
-}
 
 /** Reference points of a span between lower pins; `unsaid` keeps both conventions open. */
 const spanPoints = ['shoulder', 'ballCentre', 'unsaid'] as const;
@@ -13,7 +8,7 @@ const spanPoints = ['shoulder', 'ballCentre', 'unsaid'] as const;
 /** Reference points of the spread of the lower links' balls. */
 const ballSpanPoints = ['ballCentre', 'innerFaces', 'outerFaces'] as const;
 
-/** The pins of a machine: an implement, its second row, or the front of a coupler [mm]. */
+/** The pins of a machine: an implement, its second row, or the front of a coupler [mm, kg]. */
 export const pinFields = {
   lowerPinDiameter: length(
     10,
@@ -67,9 +62,10 @@ export const pinFields = {
     'mast clevis outside width',
     'Outside width over the two mast plates at the upper pin.',
   ),
+  lowerPinRatedLoad,
 } as const satisfies Rules;
 
-/** What only an implement has [mm, deg]. */
+/** What only an implement has [mm, deg, kg]. */
 export const implementFields = {
   doublePlateGap: length(
     10,
@@ -107,9 +103,10 @@ export const implementFields = {
   },
   jawOpening: length(10, 200, 'jaw opening', 'Opening of the jaw that drops over the bar.'),
   jawSpan: length(100, 1500, 'jaws, outside to outside', 'Over the outer faces of the two jaws.'),
+  ...loadFields,
 } as const satisfies Rules;
 
-/** The tractor's end of the linkage [mm]; heights are above the ground, distances behind the rear axle centre. */
+/** The tractor's end of the linkage and its lift [mm, deg, kg, bar]; heights are above the ground, distances behind the rear axle centre. */
 export const tractorFields = {
   lowerBallBore: length(
     10,
@@ -164,9 +161,10 @@ export const tractorFields = {
     'Plumb line from the rear axle centre; distance back to the top-link hole in use.',
   ),
   topLinkPivotHeight: length(200, 2000, 'top link pivot height', 'Ground to the centre of the top-link hole in use.'),
+  ...tractorLiftFields,
 } as const satisfies Rules;
 
-/** The hook side of a coupler [mm, deg]; which of them a kind needs stands in engine/hookup. */
+/** The hook side of a coupler [mm, deg, kg]; which of them a kind needs stands in engine. */
 export const couplerFields = {
   hookSpan: length(300, 1400, 'hook centres', 'Centre of one lower hook to centre of the other.'),
   hookWidth: length(5, 150, 'hook width', 'Width of a lower hook along the pin.'),
@@ -227,6 +225,7 @@ export const couplerFields = {
   },
   barDiameter: length(10, 150, 'bar diameter', 'Caliper across the bar where the jaws sit.'),
   barLength: length(100, 1500, 'free bar length', 'Length of bar between the link ends that the jaws can use.'),
+  ...couplerLoadFields,
 } as const satisfies Rules;
 
 /** Fields by record. */

@@ -5,6 +5,7 @@ export { largestSetup, parseSetup, readSetup, readSetupText, type SetupReading }
 export type {
   Coupler,
   Implement,
+  LiftAllowance,
   OutlineRecord,
   Part,
   PinRow,
@@ -18,6 +19,7 @@ export {
   leafRules,
   setupSchema,
   couplerKinds,
+  liftAllowances,
   mountingStyles,
   pinFixings,
   type Alteration,

@@ -1,15 +1,23 @@
 import type { Category } from '../tables/index.ts';
 import type { UnitSystem } from '../units/index.ts';
 import type { CouplerField, ImplementField, PinField, TractorField } from './fields.ts';
-import type { Alteration, CouplerKind, MountingStyle, PinFixing, outlineParts } from './setupSchema.ts';
+import type {
+  Alteration,
+  CouplerKind,
+  MountingStyle,
+  PinFixing,
+  liftAllowances,
+  outlineParts,
+  tractorParts,
+} from './setupSchema.ts';
 import type { Value } from './value.ts';
 
 type Values<Field extends string> = Readonly<Partial<Record<Field, Value>>>;
 
 /** A body part in one or two views, in its machine's own frame [mm]: rear view (y, z), side view (x, z). */
-export interface OutlineRecord {
+export interface OutlineRecord<Part extends string = (typeof outlineParts)[number]> {
   readonly name: string;
-  readonly part: (typeof outlineParts)[number];
+  readonly part: Part;
   readonly rear?: readonly (readonly [number, number])[];
   readonly side?: readonly (readonly [number, number])[];
   readonly plusMinusMm?: number;
@@ -47,6 +55,10 @@ export interface Tractor extends Values<TractorField> {
   readonly category?: Category;
   readonly enginePower?: Value;
   readonly ptoPower?: Value;
+  /** How many lift cylinders push together. */
+  readonly liftCylinders?: number;
+  /** What it can strike, in the tractor's frame: side view (x behind the axle, z above the ground), rear view (y to the right, z). */
+  readonly outlines?: readonly OutlineRecord<(typeof tractorParts)[number]>[];
   readonly note?: string;
 }
 
@@ -77,6 +89,9 @@ export type Part = { readonly name: string; readonly fits?: readonly string[] } 
   | { readonly kind: 'pinBalls'; readonly bore: Value; readonly diameter: Value; readonly width: Value }
 );
 
+/** A named rule: how much of a lift rating is counted on. */
+export type LiftAllowance = (typeof liftAllowances)[number];
+
 /** One question: this tractor, perhaps this coupler, this implement. */
 export interface Setup {
   readonly hitchwright: 1;
@@ -84,6 +99,7 @@ export interface Setup {
   readonly tractor: Tractor;
   readonly coupler?: Coupler;
   readonly implement: Implement;
+  readonly rules?: { readonly liftAllowance?: LiftAllowance };
   readonly parts?: readonly Part[];
 }
 

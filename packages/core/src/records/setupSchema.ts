@@ -19,7 +19,11 @@ export const mountingStyles = [
 export const couplerKinds = ['uFrame', 'triangle', 'clawEnds', 'bar', 'hookEnds'] as const;
 export const pinFixings = ['bolted', 'welded', 'reversible'] as const;
 export const alterations = ['allowed', 'rented', 'warranty'] as const;
-export const outlineParts = ['plate', 'brace', 'gearbox', 'hose', 'guard', 'hook', 'post', 'lever'] as const;
+export const outlineParts = ['plate', 'brace', 'gearbox', 'hose', 'guard', 'hook', 'post', 'lever', 'body'] as const;
+/** Parts of a tractor that what it carries can strike. */
+export const tractorParts = ['tyre', 'fender', 'cab', 'rollBar', 'drawbar', 'body'] as const;
+/** How much of a lift rating is counted on; sources in docs/method/lift.md. */
+export const liftAllowances = ['tenPercentOff', 'asRated'] as const;
 
 /** One of `mountingStyles`. */
 export type MountingStyle = (typeof mountingStyles)[number];
@@ -61,6 +65,7 @@ function build(assume: UnitSystem) {
     tractor: tractorSchema(assume),
     coupler: z.optional(couplerSchema(assume)),
     implement: implementSchema(assume),
+    rules: z.optional(z.strictObject({ liftAllowance: z.optional(z.enum(liftAllowances)) })),
     parts: z.optional(z.array(partSchema(assume)).check(z.maxLength(60))),
   });
 }
@@ -78,6 +83,8 @@ function tractorSchema(assume: UnitSystem) {
     enginePower: leaf(power, assume),
     ptoPower: leaf(power, assume),
     ...leaves(tractorFields, assume),
+    liftCylinders: z.optional(z.number().check(z.minimum(1), z.maximum(4), z.multipleOf(1))),
+    outlines: outlinesOf(tractorParts),
   });
 }
 
@@ -172,19 +179,18 @@ const named = {
 };
 const coordinate = z.number().check(z.minimum(-5000), z.maximum(5000));
 const outline = z.array(z.tuple([coordinate, coordinate])).check(z.minLength(3), z.maxLength(40));
-const outlines = z.optional(
-  z
-    .array(
-      z.strictObject({
-        name: text,
-        part: z.enum(outlineParts),
-        rear: z.optional(outline),
-        side: z.optional(outline),
-        plusMinusMm: z.optional(z.number().check(z.minimum(0), z.maximum(100))),
-      }),
-    )
-    .check(z.maxLength(40)),
-);
+function outlinesOf<P extends readonly [string, ...string[]]>(parts: P) {
+  const one = z.strictObject({
+    name: text,
+    part: z.enum(parts),
+    rear: z.optional(outline),
+    side: z.optional(outline),
+    plusMinusMm: z.optional(z.number().check(z.minimum(0), z.maximum(100))),
+  });
+  return z.optional(z.array(one).check(z.maxLength(40)));
+}
+
+const outlines = outlinesOf(outlineParts);
 
 function leaves<R extends Rules>(rules: R, assume: UnitSystem): LeavesOf<R> {
   return Object.fromEntries(Object.entries(rules).map(([key, rule]) => [key, leaf(rule, assume)])) as LeavesOf<R>;

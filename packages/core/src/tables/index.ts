@@ -18,6 +18,7 @@ export {
   type MemoryConfidence,
 } from './figure.ts';
 export { implementFigures, type ImplementField } from './implementSide.ts';
+export { linkageClassFields, linkageClassRange, type LinkageClassField } from './linkageClass.ts';
 export { linkageFigures, type LinkageField } from './linkage.ts';
 export { narrowSpan } from './narrow.ts';
 export { ptoSpeedBand, ptoSpeedCap, ptoType, ptoTypeNumbers, type PtoType, type PtoTypeNumber } from './ptoTypes.ts';

@@ -1,19 +1,29 @@
 import type { Alternative, Answer, Cure, Outcome } from '../engine/assess/index.ts';
-import type { Finding, Threshold } from '../engine/hookup/index.ts';
+import { topicOf, type Finding, type Threshold } from '../engine/findings/index.ts';
 import { fieldRules, type Setup } from '../records/index.ts';
 import { printQuantity, type Dimension, type Rounding, type UnitSystem } from '../units/index.ts';
 import { checkWords } from './checks.ts';
 import { sentenceOf, shortOf } from './findings.ts';
 import { fieldOf, howToMeasure, labelOf } from './labels.ts';
 
-/** The hook-up answer in the trade's words. */
-export const hookUpWords: Readonly<Record<Outcome, string>> = {
-  works: 'Hooks up',
-  withParts: 'Hooks up with parts',
+const verdicts: Readonly<Record<Exclude<Outcome, 'willNot'>, string>> = {
+  works: 'Hooks up and lifts',
+  withParts: 'Hooks up with parts, and lifts',
   measureFirst: 'Measure first',
-  willNot: 'Will not hook up',
   notChecked: 'Not checked yet',
 };
+
+/**
+ * The verdict in the trade's words, for all that is checked so far: hook-up and lift.
+ *
+ * @param outcome the verdict [name]
+ * @param lead the finding that gives it its reason, or null [record]
+ * @returns a few words [text]
+ */
+export function verdictWords(outcome: Outcome, lead: Pick<Finding, 'id'> | null): string {
+  if (outcome !== 'willNot') return verdicts[outcome];
+  return lead !== null && topicOf(lead.id) === 'lifts' ? 'Will not lift' : 'Will not hook up';
+}
 
 /** The four answers by name. */
 export const topicWords = { hooksUp: 'Hooks up', runs: 'Runs', lifts: 'Lifts', staysUpright: 'Stays upright' } as const;
@@ -27,7 +37,7 @@ export const topicWords = { hooksUp: 'Hooks up', runs: 'Runs', lifts: 'Lifts', s
  */
 export function topicLine(answer: Answer, topic: keyof typeof topicWords): string {
   const outcome = answer.outcomes[topic];
-  if (topic !== 'hooksUp' || outcome === 'notChecked') return 'not checked yet';
+  if (outcome === 'notChecked') return 'not checked yet';
   return { works: 'yes', withParts: 'not as it stands', measureFirst: 'not known yet', willNot: 'no' }[outcome];
 }
 
@@ -42,6 +52,13 @@ export function topicLine(answer: Answer, topic: keyof typeof topicWords): strin
 export function becauseOf(answer: Answer, setup: Setup, system: UnitSystem): string | null {
   const { lead } = answer;
   if (lead === null) return null;
+  const cured = answer.findings.find((finding) => finding.core && finding.status === 'cured');
+  const reason = reasonOf(lead, setup, system);
+  return lead.status === 'undecided' && cured !== undefined ? `${sentenceOf(cured, setup, system)} ${reason}` : reason;
+}
+
+/** Why the leading finding leads. */
+function reasonOf(lead: Finding, setup: Setup, system: UnitSystem): string {
   if (lead.status === 'undecided' && lead.margin !== null && lead.conflictsWith.length === 0)
     return `${checkWords[lead.id].title}: ${sentenceOf(lead, setup, system)}`;
   return sentenceOf(lead, setup, system);
@@ -145,7 +162,7 @@ export function alternativeText(alternative: Alternative, system: UnitSystem): s
     alternative.kind === 'leaveCouplerOff'
       ? 'Leave the coupler off'
       : `Take ${alternative.coupler ?? 'another coupler'}`;
-  const verdict = hookUpWords[alternative.outcome].toLowerCase();
+  const verdict = verdictWords(alternative.outcome, alternative.lead).toLowerCase();
   const reason = alternative.lead === null ? '' : ` (${shortOf(alternative.lead, system)})`;
   return `${what}: ${verdict}${reason}.`;
 }
@@ -158,7 +175,7 @@ export function alternativeText(alternative: Alternative, system: UnitSystem): s
  * @returns a few words [text]
  */
 export function cellText(answer: Answer, system: UnitSystem): string {
-  return answer.lead === null ? 'hooks up' : shortOf(answer.lead, system);
+  return answer.lead === null ? 'hooks up and lifts' : shortOf(answer.lead, system);
 }
 
 function sentenceCase(text: string): string {

@@ -1,4 +1,4 @@
-import type { CheckId } from '../engine/hookup/index.ts';
+import type { CheckId } from '../engine/findings/index.ts';
 
 /** The words of one check. `{m}` stands for the size of a miss or of what is left to spare. */
 export interface CheckWords {
@@ -77,9 +77,9 @@ export const checkWords: Readonly<Record<CheckId, CheckWords>> = {
   },
   'front.topLink': {
     title: 'Reach of the top link',
-    low: 'The top link is {m} too long at its shortest, links level and implement standing level.',
-    high: 'The top link is {m} too short at its longest, links level and implement standing level.',
-    holds: 'The top link reaches with the links level, {m} to spare.',
+    low: 'The top link is {m} too long at its shortest for the implement to stand level at work.',
+    high: 'The top link is {m} too short at its longest for the implement to stand level at work.',
+    holds: 'The top link reaches with the implement standing level at work, {m} to spare.',
     short: { low: 'top link {m} too long', high: 'top link {m} too short' },
   },
   'rear.lowerPin': {
@@ -190,12 +190,88 @@ export const checkWords: Readonly<Record<CheckId, CheckWords>> = {
     holds: 'The jaws find room on the bar, {m} to spare.',
     short: { low: 'jaws {m} too far apart', high: '' },
   },
+  'pickUp.height': {
+    title: 'Down to the parked pins',
+    low: 'Right down, it is still {m} too high to come under the parked pins.',
+    high: '',
+    holds: 'It comes down below the parked pins, {m} to spare.',
+    short: { low: 'stays {m} too high for the parked pins', high: '' },
+  },
+  'work.height': {
+    title: 'Working height',
+    low: 'The links stay {m} too high for the working height.',
+    high: 'The links end {m} below the working height.',
+    holds: 'The links reach the working height, {m} to spare.',
+    short: { low: 'links {m} too high for work', high: 'links {m} too low for work' },
+  },
+  'work.attitude': {
+    title: 'Standing at work',
+    low: 'At work it stands {m} too far back.',
+    high: 'At work it stands {m} too far forward.',
+    holds: 'The top link sets it to stand level at work, within 3°.',
+    short: { low: 'stands {m} off level', high: 'stands {m} off level' },
+  },
+  'contact.tyre': {
+    title: 'Lower links beside the tyres',
+    low: 'The lower links come {m} too near the tyres somewhere in the lift, pushed to one side.',
+    high: '',
+    holds: 'The lower links stay clear of the tyres through the lift, {m} to spare.',
+    short: { low: 'links {m} too near the tyres', high: '' },
+  },
+  'contact.machines': {
+    title: 'What is carried, against the tractor',
+    low: 'What is carried comes {m} too near the tractor somewhere in the lift.',
+    high: '',
+    holds: 'What is carried stays clear of the tractor through the lift, {m} to spare.',
+    short: { low: 'comes {m} too near the tractor', high: '' },
+  },
+  'lift.linkage': {
+    title: 'Linkage through the lift',
+    low: 'The linkage binds before it is all the way through its lift: {m} short.',
+    high: '',
+    holds: 'The linkage moves freely from its lowest to its highest, {m} to spare.',
+    short: { low: 'linkage binds, {m} short', high: '' },
+  },
+  'lift.height': {
+    title: 'Up to the carrying height',
+    low: 'The lift ends {m} below the carrying height.',
+    high: '',
+    holds: 'The lift reaches the carrying height, {m} to spare.',
+    short: { low: 'lifts {m} too low', high: '' },
+  },
+  'lift.force': {
+    title: 'Lift at the load’s centre',
+    low: 'The lift is {m} short at the load’s centre on its way to the carrying height, once the allowance is off.',
+    high: '',
+    holds: 'The lift carries it to the carrying height, {m} to spare at the load’s centre once the allowance is off.',
+    short: { low: 'lift {m} short', high: '' },
+  },
+  'limit.clearance': {
+    title: 'Ground clearance when carried',
+    low: 'Carried, its lowest part comes {m} nearer to the ground than wanted.',
+    high: '',
+    holds: 'Carried, its lowest part clears the ground as wanted, {m} to spare.',
+    short: { low: 'ground clearance {m} short', high: '' },
+  },
+  'limit.hooks': {
+    title: 'Weight on the hooks',
+    low: 'The load lifts the lower pins out of their hooks by {m}: it may unhook.',
+    high: '',
+    holds: 'The load keeps the lower pins down in their hooks.',
+    short: { low: 'may unhook', high: '' },
+  },
   'limit.couplerLoad': {
     title: 'Rated load of the coupler',
     low: '',
-    high: '',
-    holds: '',
-    short: { low: '', high: '' },
+    high: 'The coupler carries {m} more than it is rated for.',
+    holds: 'The coupler is rated for what it carries, {m} to spare.',
+    short: { low: '', high: 'coupler overloaded by {m}' },
   },
-  'limit.pinLoad': { title: 'Rated load of the pins', low: '', high: '', holds: '', short: { low: '', high: '' } },
+  'limit.pinLoad': {
+    title: 'Rated load of the pins',
+    low: '',
+    high: 'A lower pin carries {m} more than it is rated for.',
+    holds: 'The lower pins are rated for what they carry, {m} to spare.',
+    short: { low: '', high: 'pin overloaded by {m}' },
+  },
 };

@@ -1,5 +1,5 @@
 import type { Setup } from '../records/index.ts';
-import type { Finding, NotNeeded, RuledOut } from '../engine/hookup/index.ts';
+import type { Finding, Need, NotNeeded, RuledOut } from '../engine/findings/index.ts';
 import { printMarginSize, type UnitSystem } from '../units/index.ts';
 import { checkWords } from './checks.ts';
 import { labelOf } from './labels.ts';
@@ -13,11 +13,19 @@ const notNeeded: Readonly<Record<NotNeeded, string>> = {
   hookHoldsPin: 'Not needed: the hook itself keeps the pin from sliding out.',
   platesHoldPin: 'Not needed: the pin is held between two plates.',
   noReceiver: 'Not needed: the implement carries no such counterpart.',
+  pinned: 'Not needed: the lower pins are held in their balls.',
+  noWorkHeight: 'Not needed: no working height is given, so the links are taken level at work.',
+  noCarryHeight: 'Not needed: no carrying height is asked for.',
 };
 
-const needs: Readonly<Record<'ratedLoad' | 'pinLoad', string>> = {
-  ratedLoad: 'Not checked: needs the rated load of the coupler and the weight it carries.',
-  pinLoad: 'Not checked: needs the rated load of the pins and the weight they carry.',
+const needs: Readonly<Record<Need, string>> = {
+  ratedLoad: 'Not checked: needs the rated load of the coupler.',
+  pinLoad: 'Not checked: needs the rated load of the lower pins.',
+  load: 'Not checked: needs the mass of the implement.',
+  tyres: 'Not checked: needs the radius of the rear tyres and the gap between them.',
+  outlines: 'Not checked: needs outlines of the tractor and of the implement.',
+  lowestPart: 'Not checked: needs the lowest part of the implement.',
+  linkage: 'Not checked: needs the lower links and the top link placed on the tractor.',
 };
 
 /**
@@ -41,7 +49,7 @@ export function titleOf(finding: Finding): string {
 export function sentenceOf(finding: Finding, setup: Setup, system: UnitSystem): string {
   const words = checkWords[finding.id];
   if (finding.status === 'notNeeded') return notNeeded[finding.reason as NotNeeded];
-  if (finding.status === 'notChecked') return needs[finding.reason as 'ratedLoad' | 'pinLoad'];
+  if (finding.status === 'notChecked') return needs[finding.reason as Need];
   if (finding.margin === null) return settledSentence(finding, setup);
   if (finding.status === 'pass') return holdsSentence(finding, system);
   if (finding.conflictsWith.length > 0) return conflictSentence(finding, system);
@@ -111,6 +119,8 @@ function conflictSentence(finding: Finding, system: UnitSystem): string {
 function settledSentence(finding: Finding, setup: Setup): string {
   if (finding.status === 'undecided') return `Not known yet: ${labelOf(finding.asks[0]?.path ?? '')}.`;
   if (finding.status === 'pass') return checkWords[finding.id].holds;
+  if (finding.id === 'limit.hooks')
+    return 'It rides on wheels of its own: whatever pushes it up from below may lift its pins out of the hooks.';
   if (finding.id === 'mounting') return mountingReasons[finding.reason as RuledOut];
   return setup.coupler?.kind === 'bar'
     ? 'The implement has no jaws to drop over the bar.'
@@ -118,8 +128,10 @@ function settledSentence(finding: Finding, setup: Setup): string {
 }
 
 function size(value: number, finding: Finding, system: UnitSystem): string {
-  return printMarginSize(value, finding.unit === 'deg' ? 'angle' : 'length', system);
+  return printMarginSize(value, dimensions[finding.unit ?? 'mm'], system);
 }
+
+const dimensions = { mm: 'length', deg: 'angle', kg: 'mass' } as const;
 
 function filled(text: string, amount: string): string {
   return text.replace('{m}', () => amount);

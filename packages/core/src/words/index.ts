@@ -1,4 +1,13 @@
-export { alternativeText, askOf, becauseOf, cellText, cureText, hookUpWords, topicLine, topicWords } from './answer.ts';
+export {
+  alternativeText,
+  askOf,
+  becauseOf,
+  cellText,
+  cureText,
+  topicLine,
+  topicWords,
+  verdictWords,
+} from './answer.ts';
 export { cautionWords } from './cautions.ts';
 export { missOf, sentenceOf, shortOf, titleOf } from './findings.ts';
 export { fieldOf, howToMeasure, labelOf } from './labels.ts';

@@ -11,6 +11,8 @@ const machines: Readonly<Record<string, string>> = {
 const others: Readonly<Record<string, string>> = {
   'implement.mounting': 'how the implement is mounted',
   'implement.floatSits': 'whether the float sits at the upper pin or behind it',
+  'tractor.liftSupplyShare': 'what the lift truly pulls',
+  'tractor.liftEfficiency': 'how much of its push the lift cylinder passes on',
   'implement.receiver': 'whether the implement carries the counterpart of this coupler',
 };
 

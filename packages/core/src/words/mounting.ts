@@ -1,4 +1,4 @@
-import type { RuledOut } from '../engine/hookup/index.ts';
+import type { RuledOut } from '../engine/findings/index.ts';
 import type { MountingStyle } from '../records/index.ts';
 
 /** Why each way of mounting rules a coupler out: the mechanics, in one sentence. */

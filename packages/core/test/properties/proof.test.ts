@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { judgeHookup, prepareHookup, type Finding } from '../../src/engine/hookup/index.ts';
+import type { Finding } from '../../src/engine/findings/index.ts';
+import { judgeSetup, prepareSetup } from '../../src/engine/assess/index.ts';
 import type { Entry } from '../../src/engine/inputs/index.ts';
 import { marginOf, nearlyZero, reader, withRange, type Box, type Check } from '../../src/engine/proof/index.ts';
 import { readSetup, type Setup, type SetupDocument } from '../../src/records/index.ts';
@@ -65,8 +66,8 @@ describe('proof against sampled truth', () => {
     fc.assert(
       fc.property(setups, fc.nat(), (document, seed) => {
         const setup = read(document);
-        const { ledger, checks } = prepareHookup(setup);
-        const { findings, setting } = judgeHookup(setup, { thresholds: false });
+        const { ledger, checks } = prepareSetup(setup);
+        const { findings, setting } = judgeSetup(setup, { thresholds: false });
         const stream = numbers(seed);
         const seen = new Map<string, { low: number; high: number }>();
         for (let i = 0; i < samplesEach; i += 1) {
@@ -110,8 +111,8 @@ describe('proof against sampled truth', () => {
     fc.assert(
       fc.property(setups, fc.nat(), (document, seed) => {
         const setup = read(document);
-        const { ledger, checks, field } = prepareHookup(setup);
-        const { findings, setting } = judgeHookup(setup, { thresholds: false });
+        const { ledger, checks, field } = prepareSetup(setup);
+        const { findings, setting } = judgeSetup(setup, { thresholds: false });
         unresolved += findings.filter((finding) => finding.unresolved).length;
         const stream = numbers(seed);
         for (const finding of findings.filter(
@@ -149,8 +150,8 @@ describe('proof against sampled truth', () => {
     fc.assert(
       fc.property(setups, fc.nat(), (document, seed) => {
         const setup = read(document);
-        const { ledger, checks, field } = prepareHookup(setup);
-        const { findings } = judgeHookup(setup, { thresholds: false });
+        const { ledger, checks, field } = prepareSetup(setup);
+        const { findings } = judgeSetup(setup, { thresholds: false });
         const passing = checks.filter(({ id }) => findings.find((finding) => finding.id === id)?.status === 'pass');
         const reads = new Set(passing.flatMap((check) => [...field.reads(check)]));
         const stream = numbers(seed);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { judgeHookup, type Finding } from '../../src/engine/hookup/index.ts';
+import type { Finding } from '../../src/engine/findings/index.ts';
+import { judgeSetup } from '../../src/engine/assess/index.ts';
 import { linkOf, readLink } from '../../src/exchange/index.ts';
 import { atPath, readSetup, withEdits, type SetupDocument } from '../../src/records/index.ts';
 import { assess } from '../../src/engine/assess/index.ts';
@@ -10,7 +11,7 @@ import { setups } from './generate.ts';
 function findingsOf(document: SetupDocument): readonly Finding[] {
   const reading = readSetup(document);
   if (!reading.ok) throw new Error(JSON.stringify(reading.errors));
-  return judgeHookup(reading.setup, { thresholds: false }).findings;
+  return judgeSetup(reading.setup, { thresholds: false }).findings;
 }
 
 type Whole = 'passes' | 'fails' | 'undecided';

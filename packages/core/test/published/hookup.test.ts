@@ -1,12 +1,13 @@
 import { describe, expect } from 'vitest';
-import { judgeHookup, type CheckId, type Finding } from '../../src/engine/hookup/index.ts';
+import type { CheckId, Finding } from '../../src/engine/findings/index.ts';
+import { judgeSetup } from '../../src/engine/assess/index.ts';
 import { readSetup, type SetupDocument } from '../../src/records/index.ts';
 import { published } from './register.ts';
 
 function finding(document: SetupDocument, id: CheckId): Finding {
   const reading = readSetup(document);
   if (!reading.ok) throw new Error(JSON.stringify(reading.errors));
-  const found = judgeHookup(reading.setup, { thresholds: false }).findings.find((one) => one.id === id);
+  const found = judgeSetup(reading.setup, { thresholds: false }).findings.find((one) => one.id === id);
   if (found === undefined) throw new Error(`no finding ${id}`);
   return found;
 }

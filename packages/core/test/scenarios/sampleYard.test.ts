@@ -75,17 +75,17 @@ describe('scenario A: what does not hook up fails for the reason of the story', 
 });
 
 describe('scenario F: an inherited box blade', () => {
-  test('without the coupler it hooks up; with links that do not splay the top link reaches 626 mm, links level', () => {
+  test('without the coupler it hooks up; with links that do not splay the top link reaches 628 mm at its working height of 430 mm', () => {
     const direct = setup('35', null, 'box blade');
     expect(answer(direct).outcomes.hooksUp).toBe('works');
-    // The story reckons with a straight link and a working height of 430 mm (628 mm); links level stand at 420 mm.
+    // The story reckons with a straight link.
     const straight = withEdits(direct, [{ path: 'tractor.lowerLinkPivotSpan', value: 696 }]);
     const { low, high } = finding(answer(straight), 'front.topLink').quantity ?? { low: null, high: null };
-    expect(((low ?? 0) + (high ?? 0)) / 2).toBeCloseTo(626, 0);
+    expect(((low ?? 0) + (high ?? 0)) / 2).toBeCloseTo(628.35, 1);
   });
-  test('with a top link that ends at 600 mm it does not, and says so', () => {
+  test('with a top link that ends at 570 mm it does not, even tilted by 3°, and says so', () => {
     const short = withEdits(setup('35', null, 'box blade'), [
-      { path: 'tractor.topLinkLength', value: { adjustable: { between: [450, 600] } } },
+      { path: 'tractor.topLinkLength', value: { adjustable: { between: [450, 570] } } },
     ]);
     const result = answer(short);
     expect(result.outcomes.hooksUp).toBe('willNot');

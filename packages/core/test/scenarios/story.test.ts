@@ -87,25 +87,35 @@ describe('scenario A: two tractors, eight implements, one coupler', () => {
 
 describe('scenario F: the top link of the box blade without the coupler', () => {
   const direct = setup('35', null, 'box blade');
-  // By hand: links splay (661 + 35 − 440)/2 = 128, reach √(760² − 128²) = 749.14, run 749.14 − 150, rise 521 − 380.
-  const byHand = Math.hypot(Math.sqrt(760 ** 2 - 128 ** 2) - 150, 141);
-  test('links level, it reaches 616 mm pin to pin, and a mast of 457 mm would need 604', () => {
-    expect(byHand).toBeCloseTo(615.5, 1);
+  // By hand: links splay (661 + 35 − 440)/2 = 128, seen from the side √(760² − 128²) = 749.14; at 430 mm they rise by 10 mm.
+  const reach = Math.sqrt(760 ** 2 - 128 ** 2 - 10 ** 2) - 150;
+  const byHand = Math.hypot(reach, 430 + 521 - 800);
+  test('at its working height it reaches 618 mm pin to pin, and a mast of 457 mm would need 605', () => {
+    expect(byHand).toBeCloseTo(617.8, 1);
     expect(middle(finding(answer(direct), 'front.topLink').quantity as never)).toBeCloseTo(byHand, 0);
     const lower = withEdits(direct, [{ path: 'implement.mastHeight', value: 457 }]);
+    expect(middle(finding(answer(lower), 'front.topLink').quantity as never)).toBeCloseTo(605.4, 0);
+  });
+  test('without a working height the links stand level: 616 mm, and 604 mm', () => {
+    const level = withEdits(direct, [{ path: 'implement.workPinHeight', value: null }]);
+    expect(middle(finding(answer(level), 'front.topLink').quantity as never)).toBeCloseTo(615.5, 0);
+    const lower = withEdits(level, [{ path: 'implement.mastHeight', value: 457 }]);
     expect(middle(finding(answer(lower), 'front.topLink').quantity as never)).toBeCloseTo(604, 0);
   });
-  test('a top link that ends at 600 mm is too short by just that', () => {
+  test('a top link that ends at 570 mm is too short by just what a tilt of 3° leaves', () => {
+    // Leaning the mast forward by 3° brings its upper pin nearer: 521·sin 3° forward, 521·(1 − cos 3°) down.
+    const tilt = (3 * Math.PI) / 180;
+    const tilted = Math.hypot(reach - 521 * Math.sin(tilt), 430 + 521 * Math.cos(tilt) - 800);
     const short = withEdits(direct, [
-      { path: 'tractor.topLinkLength', value: { adjustable: { between: [450, 600] } } },
+      { path: 'tractor.topLinkLength', value: { adjustable: { between: [450, 570] } } },
       { path: 'implement.mastHeight', value: 521 },
       { path: 'implement.mastSetback', value: 0 },
       { path: 'implement.shoulderSpan', value: 661 },
     ]);
     const link = finding(answer(short), 'front.topLink');
     expect([link.status, link.side]).toEqual(['fail', 'high']);
-    expect(link.margin?.low).toBeCloseTo(600 - byHand, 6);
-    expect(link.margin?.high).toBeCloseTo(600 - byHand, 6);
+    expect(link.margin?.low).toBeCloseTo(570 - tilted, 5);
+    expect(link.margin?.high).toBeCloseTo(570 - tilted, 5);
   });
 });
 

@@ -1,4 +1,4 @@
-import type { CheckId } from '../../engine/hookup/index.ts';
+import type { CheckId } from '../../engine/findings/index.ts';
 import type { Misfit } from '../misfit.ts';
 import type { Stage } from '../stage.ts';
 import { middleOf } from './plan.ts';

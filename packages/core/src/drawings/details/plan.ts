@@ -1,4 +1,4 @@
-import type { Finding } from '../../engine/hookup/index.ts';
+import type { Finding } from '../../engine/findings/index.ts';
 import type { Pen } from '../pen.ts';
 import type { Bounds, Dimension, Point } from '../scene.ts';
 import type { Part } from '../view/part.ts';

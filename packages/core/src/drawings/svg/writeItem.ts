@@ -47,8 +47,9 @@ function stroke({ role, points, closed, fill }: Stroke): string {
   return `<path class="l ${role}${fillOf(fill)}" d="${path(points, closed)}"/>`;
 }
 
-function circle({ role, centre, radius, fill }: Circle): string {
-  return `<circle class="l ${role}${fillOf(fill)}" cx="${coordinate(centre[0])}" cy="${coordinate(-centre[1])}" r="${coordinate(radius)}"/>`;
+function circle({ role, centre, radius, fill, point }: Circle): string {
+  const name = point === undefined ? '' : ` data-point="${point}"`;
+  return `<circle class="l ${role}${fillOf(fill)}"${name} cx="${coordinate(centre[0])}" cy="${coordinate(-centre[1])}" r="${coordinate(radius)}"/>`;
 }
 
 function hatch({ role, outline, spacing, falling }: Hatch, scale: number): string {

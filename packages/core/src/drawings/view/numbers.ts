@@ -1,5 +1,5 @@
 import { balloonsOf } from '../balloonsOf.ts';
-import type { CheckId, Finding } from '../../engine/hookup/index.ts';
+import type { CheckId, Finding } from '../../engine/findings/index.ts';
 import { onPaper, type Pen } from '../pen.ts';
 import type { Balloon, Item, Point } from '../scene.ts';
 import { isOnStage, type Stage } from '../stage.ts';

@@ -1,4 +1,4 @@
-import type { CheckId } from '../../engine/hookup/index.ts';
+import type { CheckId } from '../../engine/findings/index.ts';
 import type { Item, Lettering, Point, Tone } from '../scene.ts';
 
 /** A part of a view: what is drawn, and the same in words. */

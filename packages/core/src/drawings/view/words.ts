@@ -1,11 +1,12 @@
-import type { Hold } from '../../engine/hookup/index.ts';
+import type { Hold } from '../../engine/joint/index.ts';
 import type { Stage } from '../stage.ts';
 import { isSetBack } from '../upper.ts';
 
 /** Longest name of a machine that a title carries. */
 const longest = 60;
 
-function named(name: string | undefined, otherwise: string): string {
+/** A machine's name on one line and not too long, or what it is called without one. */
+export function named(name: string | undefined, otherwise: string): string {
   const text = (name ?? '').replace(/[\p{C}\s]+/gu, ' ').trim();
   if (text === '') return otherwise;
   const letters = [...text];

@@ -1,5 +1,8 @@
 import type { InputError } from '../../records/index.ts';
-import type { CategorySummary, CheckId, Driver, Finding, Hold, OpenInterval } from '../hookup/index.ts';
+import type { CheckId, Driver, Finding, OpenInterval } from '../findings/index.ts';
+import type { CategorySummary } from '../hookup/index.ts';
+import type { Hold } from '../joint/index.ts';
+import type { LiftBasis, Sweep } from '../lift/index.ts';
 import type { Candidate } from './candidates.ts';
 import type { UsedFigure } from './figures.ts';
 
@@ -17,13 +20,17 @@ export interface Cure extends Candidate {
 export interface Alternative {
   readonly kind: 'leaveCouplerOff' | 'otherCoupler';
   readonly coupler: string | null;
+  /** Whether it hooks up, and the verdict on all that is checked. */
   readonly outcome: Outcome;
   readonly lead: Finding | null;
 }
 
 /** Cautions that stand beside a result, by what they belong to; the sentences are in words/cautions.ts. */
 export type CautionId =
-  | 'hookUpOnly'
+  | 'hookUpAndLiftOnly'
+  | 'raisedLoad'
+  | 'ratingCompares'
+  | 'mayUnhook'
   | 'standClear'
   | 'firstLift'
   | 'notRetained'
@@ -33,9 +40,9 @@ export type CautionId =
   | 'shaftMovesBack'
   | 'manualPrevails';
 
-/** What `assess` says of a setup. Until drive, lift and balance are built it answers for the hook-up only. */
+/** What `assess` says of a setup. Until drive and balance are built it answers for hook-up and lift. */
 export interface Answer {
-  readonly scope: 'hookUpOnly';
+  readonly scope: 'hookUpAndLift';
   readonly hold: Hold;
   readonly outcomes: {
     readonly hooksUp: Outcome;
@@ -43,6 +50,8 @@ export interface Answer {
     readonly lifts: Outcome;
     readonly staysUpright: Outcome;
   };
+  /** The standing of everything that is checked so far, by precedence. */
+  readonly verdict: Outcome;
   /** The finding that gives the verdict its reason: the first that fails, else the first that is open. */
   readonly lead: Finding | null;
   readonly findings: readonly Finding[];
@@ -50,6 +59,10 @@ export interface Answer {
   readonly alternatives: readonly Alternative[];
   /** How far the implement is turned in a rigid coupler [deg]; null without one. */
   readonly turn: OpenInterval | null;
+  /** The lift at every height; null where the linkage is not known. */
+  readonly sweep: Sweep | null;
+  /** How the lift was worked out: from its cylinder, its linkage and ratings, its ratings alone, or not at all. */
+  readonly liftBasis: LiftBasis;
   /** Figures as used, by field path [canonical unit]: what a drawing is made from. */
   readonly figures: Readonly<Record<string, UsedFigure>>;
   readonly category: CategorySummary;

@@ -26,12 +26,13 @@ describe('assess', () => {
       expect(ids({ tractor: {}, coupler: { kind }, implement: { mounting: 'threePoint' } })).toEqual(bare);
     }
   });
-  test('never says that a setup is safe: the other three answers are not checked', () => {
+  test('never says that a setup is safe: drive and balance are not checked', () => {
     const assessment = assess({ hitchwright: 1, tractor: {}, implement: {} });
     if (!assessment.ok) throw new Error('can’t be read');
     const { runs, lifts, staysUpright } = assessment.answer.outcomes;
-    expect([runs, lifts, staysUpright]).toEqual(['notChecked', 'notChecked', 'notChecked']);
-    expect(assessment.answer.scope).toBe('hookUpOnly');
+    expect([runs, lifts, staysUpright]).toEqual(['notChecked', 'measureFirst', 'notChecked']);
+    expect(assessment.answer.verdict).toBe('measureFirst');
+    expect(assessment.answer.scope).toBe('hookUpAndLift');
   });
   test('power never changes anything', () => {
     const withPower = (enginePower: string) =>

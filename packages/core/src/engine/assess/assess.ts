@@ -1,16 +1,13 @@
 import { readSetup, withEdits, type Setup, type SetupDocument } from '../../records/index.ts';
-import {
-  judgeHookup,
-  summariseCategory,
-  type Driver,
-  type Finding,
-  type HookupJudgement,
-  type OpenInterval,
-} from '../hookup/index.ts';
+import { topicOf, type Driver, type Finding, type OpenInterval, type Topic } from '../findings/index.ts';
+import { summariseCategory } from '../hookup/index.ts';
+import type { Entry } from '../inputs/index.ts';
+import { basisOf, sweepOf, type Sweep } from '../lift/index.ts';
 import { reader } from '../proof/index.ts';
 import type { Alternative, Answer, Assessment, CautionId, Cure, Outcome } from './answer.ts';
 import { seekCures } from './cures.ts';
 import { usedFigures } from './figures.ts';
+import { judgeSetup, type SetupJudgement } from './judgeSetup.ts';
 
 /** What to work out beyond the findings. */
 export interface AssessOptions {
@@ -35,23 +32,37 @@ export function assess(document: SetupDocument, options: AssessOptions = { full:
 }
 
 function answerOf(document: SetupDocument, setup: Setup, options: AssessOptions): Answer {
-  const judgement = judgeHookup(setup, { thresholds: options.full === true });
+  const judgement = judgeSetup(setup, { thresholds: options.full === true });
   const cures = seekCures(document, setup, judgement.findings);
   const findings = judgement.findings.map((finding) => cured(finding, cures));
+  const figures = usedFigures(judgement);
   return {
-    scope: 'hookUpOnly',
-    hold: judgement.joint.hold,
-    outcomes: { hooksUp: outcomeOf(findings), runs: 'notChecked', lifts: 'notChecked', staysUpright: 'notChecked' },
+    scope: 'hookUpAndLift',
+    hold: judgement.question.joint.hold,
+    outcomes: {
+      hooksUp: outcomeOf(onTopic(findings, 'hooksUp')),
+      runs: 'notChecked',
+      lifts: outcomeOf(onTopic(findings, 'lifts')),
+      staysUpright: 'notChecked',
+    },
+    verdict: outcomeOf(findings),
     lead: leadOf(findings),
     findings,
     cures,
     alternatives: options.full === true ? alternativesTo(document, setup, findings, options.couplers ?? []) : [],
     turn: turnOf(judgement),
-    figures: usedFigures(judgement),
+    liftBasis: basisOf(judgement.question.lift.structure),
+    figures,
+    sweep: options.full === true ? sweepAt(judgement) : null,
     category: summariseCategory(setup),
     cautions: cautionsFor(setup, findings, cures),
     assumed: assumedBy(findings),
   };
+}
+
+/** The sweep at the reported setting; what no check reads stands at the middle of its whole range. */
+function sweepAt({ question: { lift, ledger }, setting }: SetupJudgement): Sweep | null {
+  return sweepOf(lift, (index) => setting[index] ?? (ledger.entries[index] as Entry).range);
 }
 
 /** A failure is cured if it can be set right together with everything else, or else by itself. */
@@ -60,6 +71,10 @@ function cured(finding: Finding, cures: readonly Cure[]): Finding {
   const set = cures.some((cure) => cure.inSmallestSet);
   const inSet = cures.some((cure) => cure.inSmallestSet && cure.cures.includes(finding.id));
   return isCured && (inSet || !set) ? { ...finding, status: 'cured' } : finding;
+}
+
+function onTopic(findings: readonly Finding[], topic: Topic): readonly Finding[] {
+  return findings.filter((finding) => topicOf(finding.id) === topic);
 }
 
 /** The precedence of decision 0002: an uncured failure, then what is open, then what is cured. */
@@ -98,12 +113,12 @@ function tried(document: SetupDocument, coupler: SetupDocument | undefined): Alt
   return {
     kind: coupler === undefined ? 'leaveCouplerOff' : 'otherCoupler',
     coupler: typeof coupler?.['name'] === 'string' ? coupler['name'] : null,
-    outcome: answer?.outcomes.hooksUp ?? 'notChecked',
+    outcome: answer?.verdict ?? 'notChecked',
     lead: answer?.lead ?? null,
   };
 }
 
-function turnOf({ joint, setting, findings }: HookupJudgement): OpenInterval | null {
+function turnOf({ question: { joint }, setting, findings }: SetupJudgement): OpenInterval | null {
   const mast = findings.find((finding) => finding.id === 'rear.mast');
   if (joint.hold !== 'uFrame' || mast?.margin == null) return null;
   const turn = joint.turn(reader(setting));
@@ -116,8 +131,11 @@ function cautionsFor(setup: Setup, findings: readonly Finding[], cures: readonly
     findings.some((finding) => finding.id === id && ['fail', 'cured'].includes(finding.status));
   const inSet = cures.filter((cure) => cure.inSmallestSet);
   return [
-    'hookUpOnly',
+    'hookUpAndLiftOnly',
     'standClear',
+    'raisedLoad',
+    'ratingCompares',
+    ...(failed('limit.hooks') ? (['mayUnhook'] as const) : []),
     ...(failed('rear.retention') || failed('front.retention') ? (['notRetained'] as const) : []),
     ...(failed('front.lowerPin') || failed('rear.lowerPin') ? (['pinRoundSmall'] as const) : []),
     ...(inSet.some((cure) => cure.altersMachine) ? (['boltedPlate'] as const) : []),

@@ -1,6 +1,6 @@
 import { bushings } from '../../tables/index.ts';
 import type { Edit, Part, Setup, Value } from '../../records/index.ts';
-import type { CheckId, Finding } from '../hookup/index.ts';
+import type { CheckId, Finding } from '../findings/index.ts';
 
 /** Something that could be done about a misfit, before it has been tried. */
 export interface Candidate {

@@ -1,7 +1,8 @@
 import { readSetup, withEdits, type Setup, type SetupDocument } from '../../records/index.ts';
-import { judgeHookup, type CheckId, type Finding } from '../hookup/index.ts';
+import type { CheckId, Finding } from '../findings/index.ts';
 import type { Cure } from './answer.ts';
 import { candidatesFor, type Candidate } from './candidates.ts';
+import { judgeSetup } from './judgeSetup.ts';
 
 /** Candidates tried together at most, and trials made at most: a shelf is short and a set is small. */
 const largestSet = 4;
@@ -58,7 +59,7 @@ function findingsWith(document: SetupDocument, candidates: readonly Candidate[])
       candidates.flatMap((candidate) => candidate.edits),
     ),
   );
-  return reading.ok ? judgeHookup(reading.setup, { thresholds: false }).findings : null;
+  return reading.ok ? judgeSetup(reading.setup, { thresholds: false }).findings : null;
 }
 
 function isMet(finding: Finding | undefined): boolean {

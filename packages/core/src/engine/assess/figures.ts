@@ -1,5 +1,5 @@
 import { fieldRules, type Value } from '../../records/index.ts';
-import type { HookupJudgement } from '../hookup/index.ts';
+import type { SetupJudgement } from './judgeSetup.ts';
 import type { Origin } from '../inputs/index.ts';
 import { reader } from '../proof/index.ts';
 
@@ -14,7 +14,7 @@ export interface UsedFigure {
  * Every figure that was given, and every one that a check used, by field path; of several holes the one in use, of what
  * can be set the setting.
  */
-export function usedFigures({ ledger, setting }: HookupJudgement): Readonly<Record<string, UsedFigure>> {
+export function usedFigures({ question: { ledger }, setting }: SetupJudgement): Readonly<Record<string, UsedFigure>> {
   const at = reader(setting);
   const figures: Record<string, UsedFigure> = {};
   for (const path of fieldRules.keys()) {

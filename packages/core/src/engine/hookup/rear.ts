@@ -1,13 +1,12 @@
 import { absolute, exactly, greater, hypotenuse, negate, subtract } from '../geometry/index.ts';
 import type { Reading, Term } from '../proof/index.ts';
-import { betweenCentres } from './front.ts';
-import { atLeastZero, playWithin, type HookupCheck, type Joint } from './joint.ts';
+import { atLeastZero, playWithin, type NamedCheck } from '../findings/index.ts';
+import { betweenCentres, pastHook, type Joint } from '../joint/index.ts';
 import { limits } from './limits.ts';
-import { pastHook } from './pins.ts';
 import { roomCheck } from './room.ts';
 
 /** The checks where a coupler's hooks, claws, bar or frame meet the implement. */
-export function rearChecks(joint: Joint): HookupCheck[] {
+export function rearChecks(joint: Joint): NamedCheck[] {
   const { rear, coupler, implement } = joint;
   return [
     playWithin('rear.lowerPin', limits.lowerPlay, coupler('hookSeat'), rear.lowerOver),
@@ -43,7 +42,7 @@ export function rearChecks(joint: Joint): HookupCheck[] {
   ];
 }
 
-function twoSided(id: HookupCheck['id'], most: number, scale: number, difference: Term): HookupCheck {
+function twoSided(id: NamedCheck['id'], most: number, scale: number, difference: Term): NamedCheck {
   return {
     id,
     unit: 'mm',
@@ -85,14 +84,14 @@ function clawRetention({ rear, implement }: Joint): Term {
 }
 
 /** A hook goes between the mast plates; one with two cheeks goes outside them. */
-function clevisCheck({ ledger, rear, coupler }: Joint): HookupCheck {
+function clevisCheck({ ledger, rear, coupler }: Joint): NamedCheck {
   return ledger.given('coupler.topHookCheekGap')
     ? atLeastZero('rear.clevis', 2, (at) => subtract(coupler('topHookCheekGap')(at), rear.clevisOuter(at)))
     : atLeastZero('rear.clevis', 2, (at) => subtract(rear.clevisGap(at), coupler('topHookThickness')(at)));
 }
 
 /** √(e² + h²) − √(e2² + h2²) within the hook's play: positive where the upper pin is too high. */
-function mastCheck({ ledger, rear, coupler }: Joint): HookupCheck {
+function mastCheck({ ledger, rear, coupler }: Joint): NamedCheck {
   const stated = ledger.given('coupler.topHookPlay');
   const play: Term = stated
     ? coupler('topHookPlay')

@@ -12,13 +12,14 @@ import {
   type Outline,
 } from '../geometry/index.ts';
 import type { Term } from '../proof/index.ts';
-import { atLeastZero, type HookupCheck, type Joint } from './joint.ts';
+import { atLeastZero, type NamedCheck } from '../findings/index.ts';
+import type { Joint } from '../joint/index.ts';
 
 /**
  * Room for hooks, posts and levers at one stated attitude (implement and hooks seated, mast upright): from outlines where
  * both machines have them, from a gauge block where one was passed. With neither, the block is an unknown that is asked.
  */
-export function roomCheck(joint: Joint): HookupCheck {
+export function roomCheck(joint: Joint): NamedCheck {
   const outlines = outlineRoom(joint);
   const gauge = gaugeRoom(joint);
   if (outlines === null) return atLeastZero('rear.room', 5, gauge);

@@ -21,6 +21,14 @@ const nearlyAbove: Habit = {
 };
 const sweep: Habit = { low: 75, high: 100, origin: 'habit', basis: 'a block of 75 to 100 mm, from memory and weak' };
 
+const shares: Habit = {
+  low: 0,
+  high: 1,
+  origin: 'habit',
+  basis: 'the true lift lies between what the ratings prove and what they suggest (docs/method/lift.md)',
+};
+const own = (low: number, high: number, basis: string): Habit => ({ low, high, origin: 'habit', basis });
+
 /** Stand-ins by path; a path that is not here has none. Each is listed under what was assumed. */
 const habits: Readonly<Record<string, Habit>> = {
   'implement.washer': washer,
@@ -32,6 +40,24 @@ const habits: Readonly<Record<string, Habit>> = {
   'implement.secondRow.behind': nearlyAbove,
   'coupler.roomNeededLower': sweep,
   'coupler.roomNeededUpper': sweep,
+  'coupler.hookBehind': own(85, 140, 'about 4 1/2 in behind the link ends, common practice, no source; our own width'),
+  'coupler.mass': own(10, 120, 'between 10 and 120 kg, our own wide default'),
+  'coupler.centreBehind': own(0, 150, 'within 150 mm behind the link ends, our own wide default'),
+  'coupler.centreAbove': own(0, 450, 'within 450 mm above the link ends, our own wide default'),
+  'coupler.seatDepth': own(15, 45, 'a hook drops 15 to 45 mm below the pin, our own default'),
+  'coupler.hungBehind': own(-50, 200, 'near the frame, our own wide default'),
+  'coupler.hungAbove': own(-100, 500, 'on the frame, our own wide default'),
+  'implement.centreAbove': own(-100, 600, 'between 100 mm below and 600 mm above the pins, our own wide default'),
+  'implement.carriedAbove': own(-100, 1000, 'between 100 mm below and 1 m above the pins, our own wide default'),
+  'implement.centreAside': own(-50, 50, 'within 50 mm of the middle, our own default'),
+  'implement.parkedPinHeight': own(310, 500, 'parked with its pins 310 to 500 mm above the ground, our own default'),
+  'implement.carryHeight': own(450, 700, 'carried with the link ends 450 to 700 mm above the ground, our own default'),
+  'implement.clearanceWanted': own(100, 250, 'between 100 and 250 mm of clearance, our own default'),
+  'tractor.liftTestMastHeight': own(400, 700, 'mast of the test frame by its category, our own width'),
+  'tractor.liftEfficiency': own(0.8, 0.95, 'a lift cylinder passes on 80 to 95 % of its push, our own default'),
+  'tractor.liftSupplyShare': shares,
+  'tractor.lowerLinkThickness': own(12, 30, 'a lower link is 12 to 30 mm thick, our own default'),
+  'tractor.sidePlay': own(5, 25, 'pins and stabilisers leave 5 to 25 mm of side play, our own default'),
 };
 
 /** The stand-in for a path, or null where it must be asked. */

@@ -3,7 +3,7 @@ import type { Bound, Setup, Value } from '../../records/index.ts';
 import { exactly, type Interval } from '../geometry/index.ts';
 import type { Box, ChoiceRange, Reading, Term } from '../proof/index.ts';
 import { openRegister, type Entry, type Origin, type Register } from './register.ts';
-import { standInFor, standInsForEnds } from './standIn.ts';
+import { linkageStandIns, standInFor, standInsForEnds, type StandIn } from './standIn.ts';
 
 /** A setting that can be made anywhere in a range, with its limits. */
 export interface Adjuster {
@@ -25,6 +25,8 @@ export interface Ledger {
   readonly later: (path: string) => Term;
   /** Setting and limits of an adjustable path. */
   readonly adjuster: (path: string) => Adjuster;
+  /** Something that can be set anywhere in a fixed range. */
+  readonly set: (path: string, range: Bound) => Term;
   /** The number of the option taken of a named choice. */
   readonly choice: (name: string, count: number) => Term;
   /** Was anything given for the path? */
@@ -46,8 +48,10 @@ const holes: Readonly<Record<string, string>> = {
 export function openLedger(setup: Setup): Ledger {
   const register = openRegister();
   const value = (path: string): Value | undefined => lookUp(setup, path);
+  const linkage = linkageStandIns(setup.tractor);
+  const standIn = (path: string): StandIn => linkage.get(path) ?? standInFor(path, categoryAt(setup, path));
   const adjuster = remembered((path) => makeAdjuster(register, path, value(path), categoryAt(setup, path)));
-  const term = remembered((path) => openTerm(register, path, value(path), categoryAt(setup, path), adjuster));
+  const term = remembered((path) => openTerm(register, path, value(path), standIn, adjuster));
   return {
     entries: register.entries,
     choices: register.choices,
@@ -58,6 +62,10 @@ export function openLedger(setup: Setup): Ledger {
       return (at) => (opened ??= term(path))(at);
     },
     adjuster,
+    set: (path, range) => {
+      let opened: Term | null = null;
+      return (at) => (opened ??= register.setting(path, range))(at);
+    },
     given: (path) => !isMissing(value(path)),
     value,
   };
@@ -67,11 +75,11 @@ function openTerm(
   register: Register,
   path: string,
   value: Value | undefined,
-  category: Category | undefined,
+  standIn: (path: string) => StandIn,
   adjuster: (path: string) => Adjuster,
 ): Term {
   if (isMissing(value)) {
-    const { origin, basis, ...range } = standInFor(path, category);
+    const { origin, basis, ...range } = standIn(path);
     return register.uncertain(path, range, origin, basis);
   }
   if (value.kind === 'stated') return register.uncertain(path, value.bound, 'stated');

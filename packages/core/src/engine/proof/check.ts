@@ -16,10 +16,14 @@ export interface Measured {
 /** A check that can be proven: its margin is the distance of the quantity to the nearer end of its band. */
 export interface Check<Id extends string = string> {
   readonly id: Id;
-  readonly unit: 'mm' | 'deg';
+  readonly unit: 'mm' | 'deg' | 'kg';
   /** How much of the unit counts as one step when margins of different checks are weighed against each other. */
   readonly scale: number;
   readonly measure: (at: Reading) => Measured;
+  /** The margin at the middle of a box, quickly: it ranks settings and truths and is never part of a proof. */
+  readonly estimate?: (at: Reading) => number;
+  /** Reads whatever `measure` reads, without computing; `measure` itself where it is left out. */
+  readonly reads?: (at: Reading) => unknown;
 }
 
 /**
@@ -41,6 +45,11 @@ export function marginOf({ quantity, low, high }: Measured): Interval {
     Math.min(quantity.low - low.high, high.low - quantity.high),
     Math.min(best - low.low, high.high - best),
   );
+}
+
+/** The margin that settings and truths are ranked by: the quick estimate, or the margin that is certain. */
+export function rankOf(check: Check, at: Reading): number {
+  return check.estimate?.(at) ?? marginOf(check.measure(at)).low;
 }
 
 function centre(low: number, high: number): number {

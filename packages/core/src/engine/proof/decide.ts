@@ -1,6 +1,17 @@
-import { marginOf, nearlyZero, type Check } from './check.ts';
+import { marginOf, nearlyZero, rankOf, type Check } from './check.ts';
 import { middle, width } from '../geometry/index.ts';
-import { atPoint, halves, midpoint, rangeOf, reader, widest, withRange, type Box, type Problem } from './problem.ts';
+import {
+  atPoint,
+  halves,
+  midpoint,
+  rangeOf,
+  reader,
+  widest,
+  withRange,
+  workShare,
+  type Box,
+  type Problem,
+} from './problem.ts';
 import { bestSetting, everySettingFails } from './setting.ts';
 
 /** What is proven of a problem, with one truth for each side of an open question (every uncertain variable at a point). */
@@ -19,14 +30,23 @@ const pointCoverLimit = 4000;
  * it, or is shown to fail under every setting; what is neither is halved (decision 0004).
  *
  * @param problem the checks, the box and the adjusters [check units]
+ * @param failing a truth at which they are known to fail, or null [box]
  * @returns passes, fails, undecided with both truths, or unresolved [outcome]
  */
-export function decide(problem: Problem): Decision {
+export function decide(problem: Problem, failing: Box | null = null): Decision {
   const outcome = settle(problem, problem.box);
   if (outcome !== null) return { outcome };
-  const truths: Truths = { passing: null, failing: null };
-  for (const corner of corners(problem)) lookAt(problem, corner, truths);
+  const truths: Truths = { passing: null, failing };
+  for (const corner of corners(problem)) if (!isOpenQuestion(truths)) lookAt(problem, corner, truths);
+  if (truths.passing === null) lookAt(problem, mostHopeful(problem), truths);
   return search(problem, truths);
+}
+
+/** The truth at which the checks look best together, as if what is uncertain could be set as well. */
+function mostHopeful(problem: Problem): Box {
+  const free = { ...problem, settings: [...problem.settings, ...problem.uncertain] };
+  const { box } = bestSetting(free, problem.box, -nearlyZero);
+  return problem.box.map((range, index) => (problem.uncertain.includes(index) ? rangeOf(box, index) : range));
 }
 
 /** One truth found for each side so far. */
@@ -38,7 +58,7 @@ interface Truths {
 function search(problem: Problem, truths: Truths): Decision {
   const open: Box[] = splitOf(problem, problem.box);
   let unsettled = open.length === 0;
-  for (let spent = 0; open.length > 0 && spent < boxLimit && !isOpenQuestion(truths); spent += 1) {
+  for (let spent = 0; open.length > 0 && spent < boxLimit * workShare(problem) && !isOpenQuestion(truths); spent += 1) {
     const box = open.pop() as Box;
     if (settleInto(problem, box, truths)) continue;
     const parts = splitOf(problem, box);
@@ -91,12 +111,13 @@ function mostTelling(problem: Problem, box: Box): number | null {
 
 function lookAt(problem: Problem, point: Box, truths: Truths): void {
   if (truths.passing === null && works(problem, point)) truths.passing = point;
-  else if (truths.failing === null && everySettingFails(problem, point, pointCoverLimit)) truths.failing = point;
+  else if (truths.failing === null && everySettingFails(problem, point, pointCoverLimit * workShare(problem)))
+    truths.failing = point;
 }
 
 function settle(problem: Problem, box: Box): 'passes' | 'fails' | null {
   if (works(problem, box)) return 'passes';
-  return everySettingFails(problem, box, coverLimit) ? 'fails' : null;
+  return everySettingFails(problem, box, coverLimit * workShare(problem)) ? 'fails' : null;
 }
 
 function works(problem: Problem, box: Box): boolean {
@@ -113,8 +134,7 @@ function corner(problem: Problem, check: Check, sign: 1 | -1): Box {
   const centre = reader(box);
   const pick = (index: number): number => {
     const range = rangeOf(problem.box, index);
-    const at = (value: number) =>
-      marginOf(check.measure((i) => (i === index ? { low: value, high: value } : centre(i)))).low;
+    const at = (value: number) => rankOf(check, (i) => (i === index ? { low: value, high: value } : centre(i)));
     return sign * (at(range.high) - at(range.low)) >= 0 ? range.high : range.low;
   };
   return atPoint(problem.box, problem.uncertain, (_, index) => pick(index));

@@ -1,5 +1,15 @@
-export { marginOf, nearlyZero, type Check, type Measured, type Reading, type Term } from './check.ts';
+export { marginOf, nearlyZero, rankOf, type Check, type Measured, type Reading, type Term } from './check.ts';
 export { decide, type Decision } from './decide.ts';
 export { judge, problemOf, type Field, type Judged } from './judge.ts';
-export { atPoint, midpoint, rangeOf, reader, withRange, type Box, type ChoiceRange, type Problem } from './problem.ts';
+export {
+  atPoint,
+  midpoint,
+  rangeOf,
+  reader,
+  withRange,
+  workShare,
+  type Box,
+  type ChoiceRange,
+  type Problem,
+} from './problem.ts';
 export { bestSetting, everySettingFails } from './setting.ts';

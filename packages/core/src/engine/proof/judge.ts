@@ -1,7 +1,7 @@
 import { width } from '../geometry/index.ts';
 import { nearlyZero, type Check } from './check.ts';
 import { decide, type Decision } from './decide.ts';
-import { leastCertain, rangeOf, type Box, type ChoiceRange, type Problem } from './problem.ts';
+import { combinations, leastCertain, rangeOf, type Box, type ChoiceRange, type Problem } from './problem.ts';
 import { bestSetting } from './setting.ts';
 
 /** What can vary in a set of checks: every range, which of them can be set, and what each check reads. */
@@ -62,13 +62,25 @@ function judgeGroup(group: readonly Check[], field: Field): Judged[] {
   }));
 }
 
-/** The best setting for all; where what passes would not hold at it but does at some other, the best one of those. */
+/**
+ * The best setting for all that a setting can change; where what passes would not hold at it but does at some other, the
+ * best one of those.
+ */
 function reportedSetting(group: readonly Check[], passing: readonly Check[], field: Field): Box {
-  const whole = problemOf(group, field);
+  const whole = problemOf(
+    group.filter((check) => isSettable(check, field)),
+    field,
+  );
+  if (whole.checks.length === 0) return field.box;
   const best = bestSetting(whole, whole.box).box;
   if (leastCertain(passing, best) >= -nearlyZero) return best;
   const guarded = bestSetting({ ...whole, guarded: passing }, whole.box).box;
   return leastCertain(passing, guarded) >= -nearlyZero ? guarded : best;
+}
+
+function isSettable(check: Check, field: Field): boolean {
+  const { settings, choices } = problemOf([check], field);
+  return settings.length + choices.length > 0;
 }
 
 /** Checks that can't be met together, with what was decided of the group they stand in. */
@@ -78,19 +90,35 @@ interface Conflict {
 }
 
 /**
- * The conflicts of a group. Where a member explains the outcome alone, the ones that pass alone are looked at by
- * themselves: they may still be at odds with each other.
+ * The conflicts of a group: first among the checks that are quick to bound, then among those that pass alone, then in the
+ * whole, unless a member explains its outcome alone.
  */
-function conflictsIn(alone: readonly Alone[], field: Field): Conflict[] {
+function conflictsIn(all: readonly Alone[], field: Field): Conflict[] {
+  const alone = all.filter(({ check }) => !holdsAtEverySetting(check, field));
   if (alone.length < 2) return [];
+  for (const part of [alone.filter(isQuick), alone.filter(passesAlone)]) {
+    const found = part.length < alone.length ? conflictsIn(part, field) : [];
+    if (found.length > 0) return found;
+  }
   const group = alone.map(({ check }) => check);
   const { outcome, decision } = decideTogether(problemOf(group, field), alone);
-  if (outcome === 'passes') return [];
-  const passers = alone.filter((one) => one.decision.outcome === 'passes');
-  if (passers.length < alone.length && alone.some((one) => one.decision.outcome === outcome))
-    return conflictsIn(passers, field);
-  if (decision === null) return [];
+  const isExplained = alone.some((one) => one.decision.outcome === outcome);
+  if (outcome === 'passes' || isExplained || decision === null) return [];
   return blame(group, field, outcome).map((members) => ({ members, decision }));
+}
+
+function isQuick({ check }: Alone): boolean {
+  return check.estimate === undefined;
+}
+
+function passesAlone({ decision }: Alone): boolean {
+  return decision.outcome === 'passes';
+}
+
+/** A check that is certain whatever is set can be at odds with no other. */
+function holdsAtEverySetting(check: Check, field: Field): boolean {
+  const problem = problemOf([check], field);
+  return combinations(problem, problem.box).every((box) => leastCertain([check], box) >= -nearlyZero);
 }
 
 interface Alone {
@@ -113,7 +141,10 @@ function decideTogether(
   const fixed = problem.settings.length === 0 && problem.choices.length === 0;
   if (fixed && open.length === 0) return { outcome: 'passes', decision: null };
   if (fixed && open.length === 1) return { outcome: (open[0] as Alone).decision.outcome, decision: null };
-  const decision = decide(problem);
+  const failing = alone
+    .map(({ decision }) => ('failing' in decision ? decision.failing : null))
+    .find((box) => box !== null);
+  const decision = decide(problem, failing ?? null);
   return { outcome: decision.outcome, decision };
 }
 

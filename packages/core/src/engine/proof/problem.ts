@@ -1,5 +1,5 @@
 import { middle, width, type Interval } from '../geometry/index.ts';
-import { marginOf, type Check, type Reading } from './check.ts';
+import { marginOf, nearlyZero, rankOf, type Check, type Reading } from './check.ts';
 
 /** The ranges of every variable and choice, by index. A choice holds the number of the option taken. */
 export type Box = readonly Interval[];
@@ -80,10 +80,26 @@ export function leastCertain(checks: readonly Check[], box: Box, floor = -Infini
   return least;
 }
 
-/** The least scaled margin that is possible over the box: negative where some check fails all over it. */
-export function leastPossible(checks: readonly Check[], box: Box): number {
+/** The least scaled margin by rank; stops early under `floor`. */
+export function leastRanked(checks: readonly Check[], box: Box, floor = -Infinity): number {
   const at = reader(box);
-  return Math.min(...checks.map((check) => marginOf(check.measure(at)).high / check.scale));
+  let least = Infinity;
+  for (const check of checks) {
+    least = Math.min(least, rankOf(check, at) / check.scale);
+    if (least < floor) return least;
+  }
+  return least;
+}
+
+/** How much of the work limits a problem may use: checks that are computed through the lift cost more. */
+export function workShare(problem: Problem): number {
+  return problem.checks.some((check) => check.estimate !== undefined) ? 0.1 : 1;
+}
+
+/** Does some check fail all over the box, whatever the setting in it? */
+export function someFails(checks: readonly Check[], box: Box): boolean {
+  const at = reader(box);
+  return checks.some((check) => marginOf(check.measure(at)).high < -nearlyZero);
 }
 
 /** The index whose range is widest against its first width, or null where every one is a point. */

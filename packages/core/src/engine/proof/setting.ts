@@ -5,8 +5,9 @@ import {
   combinations,
   halves,
   leastCertain,
-  leastPossible,
+  leastRanked,
   rangeOf,
+  someFails,
   widest,
   withRange,
   type Box,
@@ -21,17 +22,20 @@ export interface BestSetting {
 
 const gridPoints = 17;
 const refinements = 40;
+/** How far a search is refined, as a share of a range. */
+const finest = 1e-9;
 const sacrifice = 1e9;
 
 /**
  * The setting that makes the smallest scaled margin largest over the box: every combination of options, and for what can
- * be set anywhere a grid followed by a shrinking search along each axis. A proof only needs some setting that works, so a
- * missed optimum costs a split, never a wrong answer. The search ends where a value is `enough`.
+ * be set anywhere a grid followed by a shrinking search along each axis. Settings are ranked, checks that are costly to
+ * bound by their estimates; the value of the one that is returned is certain. A proof only needs some setting that works,
+ * so a missed optimum costs a split, never a wrong answer. The search ends where a value is `enough`.
  */
 export function bestSetting(problem: Problem, box: Box, enough = Infinity): BestSetting {
   let best: BestSetting | null = null;
   for (const taken of combinations(problem, box)) {
-    const found = problem.settings.length === 0 ? weigh(problem, taken) : searchSettings(problem, taken, enough);
+    const found = problem.settings.length === 0 ? certain(problem, taken) : searchSettings(problem, taken, enough);
     if (best === null || found.value > best.value) best = found;
     if (best.value >= enough) return best;
   }
@@ -39,39 +43,54 @@ export function bestSetting(problem: Problem, box: Box, enough = Infinity): Best
   return best;
 }
 
-function weigh(problem: Problem, box: Box): BestSetting {
-  return { box, value: valueOf(problem, box, -Infinity) };
+function certain(problem: Problem, box: Box): BestSetting {
+  return { box, value: guarded(problem, box, leastCertain, -Infinity) };
 }
 
-/** The least certain margin; a setting that sacrifices a guarded check counts as worse than any that does not. */
-function valueOf(problem: Problem, box: Box, floor: number): number {
-  const guard = problem.guarded === undefined ? 0 : leastCertain(problem.guarded, box);
-  return guard < -nearlyZero ? guard - sacrifice : leastCertain(problem.checks, box, floor);
+function ranked(problem: Problem, box: Box, floor: number): BestSetting {
+  return { box, value: guarded(problem, box, leastRanked, floor) };
+}
+
+/** The least margin; a setting that sacrifices a guarded check counts as worse than any that does not. */
+function guarded(problem: Problem, box: Box, least: typeof leastCertain, floor: number): number {
+  const guard = problem.guarded === undefined ? 0 : least(problem.guarded, box);
+  return guard < -nearlyZero ? guard - sacrifice : least(problem.checks, box, floor);
+}
+
+/** A search for the best setting of one combination, and what would be enough of it. */
+interface Search {
+  readonly problem: Problem;
+  readonly box: Box;
+  readonly enough: number;
 }
 
 function searchSettings(problem: Problem, box: Box, enough: number): BestSetting {
-  let best = weigh(problem, atPoint(box, problem.settings, middle));
-  if (best.value >= enough) return best;
-  for (const index of problem.settings) best = searchAxis(problem, box, best, index, gridPoints);
+  const search: Search = { problem, box, enough };
+  const middles = atPoint(box, problem.settings, middle);
+  const start = certain(problem, middles);
+  if (start.value >= enough) return start;
+  let best = ranked(problem, middles, -Infinity);
+  for (const index of problem.settings) best = searchAxis(search, best, index);
   let reach = 1 / (gridPoints - 1);
-  for (let round = 0; round < refinements && reach > 1e-9 && best.value < enough; round += 1) {
+  for (let round = 0; round < refinements && reach > finest && best.value < enough; round += 1) {
     const before = best.value;
-    for (const index of problem.settings) best = stepAxis(problem, box, best, index, reach);
+    for (const index of problem.settings) best = stepAxis(search, best, index, reach);
     if (best.value === before) reach /= 2;
   }
-  return best;
+  const proven = certain(problem, best.box);
+  return proven.value >= start.value ? proven : start;
 }
 
-function searchAxis(problem: Problem, box: Box, from: BestSetting, index: number, points: number): BestSetting {
+function searchAxis({ problem, box }: Search, from: BestSetting, index: number): BestSetting {
   const range = rangeOf(box, index);
   let best = from;
-  for (let i = 0; i < points; i += 1) {
-    best = better(problem, best, index, range.low + (width(range) * i) / (points - 1));
+  for (let i = 0; i < gridPoints; i += 1) {
+    best = better(problem, best, index, range.low + (width(range) * i) / (gridPoints - 1));
   }
   return best;
 }
 
-function stepAxis(problem: Problem, box: Box, from: BestSetting, index: number, reach: number): BestSetting {
+function stepAxis({ problem, box }: Search, from: BestSetting, index: number, reach: number): BestSetting {
   const range = rangeOf(box, index);
   const here = rangeOf(from.box, index).low;
   const step = reach * width(range);
@@ -80,9 +99,8 @@ function stepAxis(problem: Problem, box: Box, from: BestSetting, index: number, 
 }
 
 function better(problem: Problem, best: BestSetting, index: number, value: number): BestSetting {
-  const candidate = withRange(best.box, index, { low: value, high: value });
-  const weight = valueOf(problem, candidate, best.value);
-  return weight > best.value ? { box: candidate, value: weight } : best;
+  const candidate = ranked(problem, withRange(best.box, index, { low: value, high: value }), best.value);
+  return candidate.value > best.value ? candidate : best;
 }
 
 /** Does some check fail all over the box for every setting? Proven by covering the settings, never by samples. */
@@ -91,7 +109,7 @@ export function everySettingFails(problem: Problem, box: Box, work: number): boo
   for (let spent = 0; spent < work; spent += 1) {
     const piece = open.pop();
     if (piece === undefined) return true;
-    if (leastPossible(problem.checks, piece) < -nearlyZero) continue;
+    if (someFails(problem.checks, piece)) continue;
     const index = widest(problem.settings, piece, problem.box);
     if (index === null) return false;
     open.push(...halves(piece, index));

@@ -1,8 +1,14 @@
 import type { Interval } from '../geometry/index.ts';
 import type { Origin } from '../inputs/index.ts';
-import type { NotNeeded } from './applicable.ts';
-import type { CheckId } from './kinds.ts';
-import type { RuledOut } from './mounting.ts';
+import type { MountingStyle } from '../../records/index.ts';
+import type { CheckId } from './checkIds.ts';
+import type { Need, NotNeeded } from './line.ts';
+
+/** A style of mounting that rules some way of holding out. */
+export type RuledOut = Exclude<MountingStyle, 'threePoint'>;
+
+/** Why a finding that was not computed stands as it does. */
+export type Reason = NotNeeded | RuledOut | Need;
 
 /** The standing of a finding. `cured` is a failure that a part on the list cures; it is set where cures are sought. */
 export type FindingStatus = 'pass' | 'fail' | 'undecided' | 'cured' | 'notNeeded' | 'notChecked';
@@ -36,7 +42,7 @@ export interface Finding {
   readonly core: boolean;
   /** Distance to the nearer end of the band at the reported setting; negative by how much it misses [unit]. */
   readonly margin: OpenInterval | null;
-  readonly unit: 'mm' | 'deg' | null;
+  readonly unit: 'mm' | 'deg' | 'kg' | null;
   /** The tested quantity and the band it must stay in, at the reported setting [unit]. */
   readonly quantity: OpenInterval | null;
   readonly band: OpenInterval | null;
@@ -44,7 +50,7 @@ export interface Finding {
   readonly side: 'low' | 'high' | null;
   readonly drivers: readonly Driver[];
   /** Why it is not needed, what it needs to be checked, or the way of mounting that rules it out. */
-  readonly reason: NotNeeded | RuledOut | 'ratedLoad' | 'pinLoad' | null;
+  readonly reason: Reason | null;
   readonly asks: readonly Threshold[];
   readonly conflictsWith: readonly CheckId[];
   readonly unresolved: boolean;

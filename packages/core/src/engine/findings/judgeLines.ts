@@ -1,73 +1,79 @@
-import type { Setup } from '../../records/index.ts';
-import { openEnded, openLedger, traced, wholeBox, type Entry, type Ledger } from '../inputs/index.ts';
+import { openEnded, traced, wholeBox, type Entry, type Ledger } from '../inputs/index.ts';
 import { judge, marginOf, problemOf, reader, type Box, type Check, type Field, type Judged } from '../proof/index.ts';
-import type { Interval } from '../geometry/index.ts';
-import { allLines, type Line } from './applicable.ts';
-import type { Driver, Finding, OpenInterval } from './finding.ts';
-import { openJoint, type HookupCheck, type Joint } from './joint.ts';
-import type { CheckId } from './kinds.ts';
+import { width, type Interval } from '../geometry/index.ts';
+import type { CheckId } from './checkIds.ts';
+import type { Driver, Finding, OpenInterval, Reason } from './finding.ts';
+import type { Line, NamedCheck } from './line.ts';
 import { thresholdsOf } from './thresholds.ts';
-
-/** The hook-up judged: its findings, and what a drawing or a report needs to read the same numbers again. */
-export interface HookupJudgement {
-  readonly findings: readonly Finding[];
-  readonly joint: Joint;
-  readonly ledger: Ledger;
-  /** Every entry at the setting reported for the checks that read it; unsettled ranges elsewhere. */
-  readonly setting: Box;
-}
 
 /** How much to work out: thresholds cost more than the findings and are left out of bulk answers. */
 export interface Depth {
   readonly thresholds: boolean;
 }
 
-/**
- * Judges every check of the hook-up by proof.
- *
- * @param setup a setup that was read [record]
- * @param depth how much to work out [flags]
- * @returns one finding for each id of `checkIds`, in that order [mm, deg]
- * @source our own definitions, docs/method/hookup.md; figures: docs/sources.md
- */
-export function judgeHookup(setup: Setup, depth: Depth): HookupJudgement {
-  const { ledger, joint, lines, checks, field } = prepareHookup(setup);
-  const judged = new Map(judge(checks, field).map((one) => [one.check.id, one]));
-  const findings = lines.map((line) => findingOf(line, ledger, field, judged, depth));
-  return { findings, joint, ledger, setting: reportedSetting(field, [...judged.values()]) };
-}
-
-/** A hook-up ready to be judged: its inputs, its checks, and what can vary in them. */
-export interface HookupQuestion {
+/** Lines ready to be judged: their checks, and what can vary in them. */
+export interface Question {
   readonly ledger: Ledger;
-  readonly joint: Joint;
-  readonly lines: readonly Line[];
-  readonly checks: readonly HookupCheck[];
+  readonly lines: readonly Line<Reason>[];
+  readonly checks: readonly NamedCheck[];
   readonly field: Field;
 }
 
-/**
- * Opens the ledger of a setup and finds what each check reads.
- *
- * @param setup a setup that was read [record]
- * @returns inputs, checks and what can vary [mm, deg]
- */
-export function prepareHookup(setup: Setup): HookupQuestion {
-  const ledger = openLedger(setup);
-  const joint = openJoint(setup, ledger);
-  const lines = allLines(joint);
-  const checks = lines.flatMap((line) => (line.kind === 'computed' ? [line.check] : []));
-  const reads = new Map<Check, ReadonlySet<number>>(checks.map((check) => [check, traced(ledger, check.measure)]));
-  return { ledger, joint, lines, checks, field: fieldOf(ledger, reads) };
+/** The findings of a question, and the setting that is reported with them. */
+export interface Judgement {
+  readonly findings: readonly Finding[];
+  /** Every entry at the setting reported for the checks that read it; unsettled ranges elsewhere. */
+  readonly setting: Box;
 }
 
-function fieldOf(ledger: Ledger, reads: ReadonlyMap<Check, ReadonlySet<number>>): Field {
-  return {
+/**
+ * Finds what each check of some lines reads.
+ *
+ * @param ledger where the inputs stand [ledger]
+ * @param lines what becomes of each check [lines]
+ * @returns the question, ready to be judged [mm, deg, kg]
+ */
+export function openQuestion(ledger: Ledger, lines: readonly Line<Reason>[]): Question {
+  const checks = lines.flatMap((line) => (line.kind === 'computed' ? [line.check] : []));
+  const reads = new Map<Check, ReadonlySet<number>>(
+    checks.map((check) => [check, traced(ledger, check.reads ?? check.measure)]),
+  );
+  const field: Field = {
     box: wholeBox(ledger),
     isSetting: (index) => ledger.entries[index]?.role === 'setting',
     choices: ledger.choices,
     reads: (check) => reads.get(check) ?? new Set(),
   };
+  return { ledger, lines, checks, field };
+}
+
+/**
+ * Judges every line by proof.
+ *
+ * @param question lines and what can vary in them [question]
+ * @param depth how much to work out [flags]
+ * @returns one finding for each line, in order [mm, deg, kg]
+ */
+export function judgeLines(question: Question, depth: Depth): Judgement {
+  const { lines, checks, field } = question;
+  const core = judge(checks.filter(isCore), field);
+  const settled = settledField(field, reportedSetting(field, core));
+  const beside = judge(
+    checks.filter((check) => !isCore(check)),
+    settled,
+  );
+  const judged = new Map([...core, ...beside].map((one) => [one.check.id, one]));
+  const findings = lines.map((line) => findingOf(line, question, judged, depth));
+  return { findings, setting: reportedSetting(settled, beside) };
+}
+
+function isCore({ id }: { readonly id: CheckId | string }): boolean {
+  return !id.startsWith('limit.');
+}
+
+/** What stands beside the verdict is judged as the core checks have it set: it never asks for another setting. */
+function settledField(field: Field, box: Box): Field {
+  return { ...field, box, choices: field.choices.filter(({ index }) => width(box[index] as Interval) > 0) };
 }
 
 function reportedSetting(field: Field, judged: readonly Judged[]): Box {
@@ -91,24 +97,18 @@ const blank = {
   unresolved: false,
 } as const;
 
-function findingOf(
-  line: Line,
-  ledger: Ledger,
-  field: Field,
-  judged: ReadonlyMap<string, Judged>,
-  depth: Depth,
-): Finding {
+function findingOf(line: Line<Reason>, question: Question, judged: ReadonlyMap<string, Judged>, depth: Depth): Finding {
   const { id } = line;
-  const core = !id.startsWith('limit.');
+  const core = isCore(line) && line.kind !== 'notChecked';
   if (line.kind === 'notNeeded') return { ...blank, id, core, status: 'notNeeded', reason: line.reason };
   if (line.kind === 'notChecked') return { ...blank, id, core, status: 'notChecked', reason: line.needs };
   if (line.kind === 'settled') return { ...blank, id, core, status: line.status, reason: line.reason };
   if (line.kind === 'ask')
     return { ...blank, id, core, status: 'undecided', asks: [{ path: line.ask, passes: [], fails: [] }] };
-  return computedFinding(line.check, ledger, field, judged.get(id) as Judged, depth);
+  return { ...computedFinding(line.check, question, judged.get(id) as Judged, depth), core };
 }
 
-function computedFinding(check: HookupCheck, ledger: Ledger, field: Field, judged: Judged, depth: Depth): Finding {
+function computedFinding(check: NamedCheck, { ledger, field }: Question, judged: Judged, depth: Depth): Finding {
   const drivers = [...field.reads(check)]
     .map((index) => ledger.entries[index] as Entry)
     .filter((entry) => entry.role === 'uncertain');
@@ -139,7 +139,7 @@ function driverOf({ path, range, origin, basis }: Entry): Driver {
 }
 
 /** The end of the band that is missed at the failing truth, or nearest at the reported setting. */
-function sideOf(check: HookupCheck, judged: Judged): 'low' | 'high' | null {
+function sideOf(check: NamedCheck, judged: Judged): 'low' | 'high' | null {
   const { quantity, low, high } = check.measure(reader(judged.setting));
   if (low === null || high === null) return low === null ? 'high' : 'low';
   const under = low.high - quantity.low;

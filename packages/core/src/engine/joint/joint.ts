@@ -1,8 +1,8 @@
 import type { Setup } from '../../records/index.ts';
 import { angleOf, exactly, subtract } from '../geometry/index.ts';
 import type { Ledger } from '../inputs/index.ts';
-import type { Check, Term } from '../proof/index.ts';
-import type { CheckId, Hold } from './kinds.ts';
+import type { Term } from '../proof/index.ts';
+import type { Hold } from './hold.ts';
 import { hasUpperPin } from './mounting.ts';
 import { couplerPins, implementPins, type Pins } from './pins.ts';
 
@@ -22,9 +22,6 @@ export interface Joint {
   /** How far the implement is turned in a rigid coupler against it [rad]; zero where no rear upper hook holds it. */
   readonly turn: Term;
 }
-
-/** A check of the hook-up under its id. */
-export type HookupCheck = Check<CheckId>;
 
 /** Kinds whose frame the top link holds; under the others it holds the implement itself. */
 const heldByFrame: readonly Hold[] = ['uFrame', 'triangle'];
@@ -55,19 +52,4 @@ export function openJoint(setup: Setup, ledger: Ledger): Joint {
 /** δ = atan2(h2, e2) − atan2(h, e) [rad], docs/method/hookup.md. */
 function turnOf(behind: Term, height: Term, rear: Pins): Term {
   return (at) => subtract(angleOf(behind(at), height(at)), angleOf(rear.mastSetback(at), rear.mastHeight(at)));
-}
-
-/** A quantity that must not fall below zero. */
-export function atLeastZero(id: CheckId, scale: number, quantity: Term): HookupCheck {
-  return { id, unit: 'mm', scale, measure: (at) => ({ quantity: quantity(at), low: exactly(0), high: null }) };
-}
-
-/** A play that must lie between zero and a limit [mm]. */
-export function playWithin(id: CheckId, most: number, hole: Term, pin: Term): HookupCheck {
-  return {
-    id,
-    unit: 'mm',
-    scale: 1,
-    measure: (at) => ({ quantity: subtract(hole(at), pin(at)), low: exactly(0), high: exactly(most) }),
-  };
 }

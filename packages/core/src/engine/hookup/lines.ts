@@ -1,38 +1,25 @@
 import { frontChecks } from './front.ts';
-import type { HookupCheck, Joint } from './joint.ts';
-import { checkIds, checksByHold, type CheckId } from './kinds.ts';
-import { hasUpperPin, judgeMounting, type RuledOut } from './mounting.ts';
+import type { CheckId, Line, NamedCheck, NotNeeded, Reason } from '../findings/index.ts';
+import { hasUpperPin, judgeMounting, type Joint } from '../joint/index.ts';
+import { checksByHold, hookupIds } from './kinds.ts';
 import { rearChecks } from './rear.ts';
 
-/** Why a check is not needed. */
-export type NotNeeded =
-  'noCoupler' | 'otherKind' | 'noBushing' | 'noUpperPin' | 'hookHoldsPin' | 'platesHoldPin' | 'noReceiver';
-
-/** What becomes of one check of the list: it is computed, or settled by what the records say. */
-export type Line =
-  | { readonly id: CheckId; readonly kind: 'computed'; readonly check: HookupCheck }
-  | { readonly id: CheckId; readonly kind: 'notNeeded'; readonly reason: NotNeeded }
-  | { readonly id: CheckId; readonly kind: 'notChecked'; readonly needs: 'ratedLoad' | 'pinLoad' }
-  | {
-      readonly id: CheckId;
-      readonly kind: 'settled';
-      readonly status: 'pass' | 'fail';
-      readonly reason: RuledOut | null;
-    }
-  | { readonly id: CheckId; readonly kind: 'ask'; readonly ask: string };
-
-/** Every check of the hook-up with what becomes of it; always the same ids in the same order. */
-export function allLines(joint: Joint): Line[] {
+/**
+ * Every check at the two joints with what becomes of it; always the same ids in the same order.
+ *
+ * @param joint all that the checks are written from [joint]
+ * @returns one line for each check [lines]
+ * @source our own definitions, docs/method/hookup.md; figures: docs/sources.md
+ */
+export function hookupLines(joint: Joint): Line<Reason>[] {
   const checks = new Map([...frontChecks(joint), ...rearChecks(joint)].map((check) => [check.id, check]));
-  return checkIds.map((id) => lineOf(joint, id, checks.get(id)));
+  return hookupIds.map((id) => lineOf(joint, id, checks.get(id)));
 }
 
-function lineOf(joint: Joint, id: CheckId, check: HookupCheck | undefined): Line {
-  if (id === 'limit.pinLoad') return { id, kind: 'notChecked', needs: 'pinLoad' };
+function lineOf(joint: Joint, id: CheckId, check: NamedCheck | undefined): Line<Reason> {
   const reason = whyNotNeeded(joint, id);
   if (reason !== null) return { id, kind: 'notNeeded', reason };
   if (id === 'mounting') return mountingLine(joint);
-  if (id === 'limit.couplerLoad') return { id, kind: 'notChecked', needs: 'ratedLoad' };
   if (id === 'rear.receiver') return receiverLine(joint);
   if (check === undefined) throw new Error(`invariant: no check ${id}`);
   return { id, kind: 'computed', check };
@@ -67,7 +54,7 @@ function holdsUpperPin(joint: Joint, id: CheckId): boolean {
   const onImplement = joint.frontUpper.path === 'implement';
   return (
     ['rear.upperPin', 'rear.upperBushing', 'rear.clevis', 'rear.mast'].includes(id) ||
-    (onImplement && ['front.upperPin', 'front.upperBushing', 'front.clevis', 'front.topLink'].includes(id))
+    (onImplement && ['front.upperPin', 'front.upperBushing', 'front.clevis'].includes(id))
   );
 }
 
@@ -76,7 +63,7 @@ function retentionNotNeeded(joint: Joint): NotNeeded | null {
   return joint.setup.coupler?.retainingPin === 'notNeeded' ? 'hookHoldsPin' : null;
 }
 
-function mountingLine(joint: Joint): Line {
+function mountingLine(joint: Joint): Line<Reason> {
   const result = judgeMounting(joint.setup.implement, joint.hold);
   if (result.status === 'undecided') return { id: 'mounting', kind: 'ask', ask: `implement.${result.ask}` };
   return {
@@ -88,7 +75,7 @@ function mountingLine(joint: Joint): Line {
 }
 
 /** A triangular frame and a bar each need their counterpart on the implement. */
-function receiverLine(joint: Joint): Line {
+function receiverLine(joint: Joint): Line<Reason> {
   const { receiver } = joint.setup.implement;
   if (receiver === undefined) return { id: 'rear.receiver', kind: 'ask', ask: 'implement.receiver' };
   const wanted = joint.hold === 'bar' ? 'jaws' : 'triangle';

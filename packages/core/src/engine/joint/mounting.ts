@@ -1,8 +1,6 @@
 import type { Implement, MountingStyle } from '../../records/index.ts';
-import type { Hold } from './kinds.ts';
-
-/** A style that rules some way of holding out. */
-export type RuledOut = Exclude<MountingStyle, 'threePoint'>;
+import type { RuledOut } from '../findings/index.ts';
+import type { Hold } from './hold.ts';
 
 /** Whether a mounting style goes with a way of holding; a reason stands behind every refusal. */
 export type MountingResult =

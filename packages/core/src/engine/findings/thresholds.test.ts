@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { readSetup } from '../../records/index.ts';
 import { askOf } from '../../words/index.ts';
 import type { Finding, Threshold } from './finding.ts';
-import { judgeHookup } from './judgeHookup.ts';
+import { judgeSetup } from '../assess/index.ts';
 
 function finding(id: Finding['id'], coupler: object, implement: object): Finding {
   const reading = readSetup({
@@ -13,7 +13,7 @@ function finding(id: Finding['id'], coupler: object, implement: object): Finding
     implement: { mounting: 'threePoint', ...implement },
   });
   if (!reading.ok) throw new Error(JSON.stringify(reading.errors));
-  return judgeHookup(reading.setup, { thresholds: true }).findings.find((one) => one.id === id) as Finding;
+  return judgeSetup(reading.setup, { thresholds: true }).findings.find((one) => one.id === id) as Finding;
 }
 
 const hooks = { hookSpan: 712, hookWidth: 25, topHookHeight: 457, topHookBehind: 0, topHookThroat: 19.8 };

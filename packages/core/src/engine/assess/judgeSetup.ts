@@ -1,0 +1,46 @@
+import type { Setup } from '../../records/index.ts';
+import { checkIds, judgeLines, openQuestion, type Depth, type Judgement, type Question } from '../findings/index.ts';
+import { hookupLines } from '../hookup/index.ts';
+import { openLedger, type Ledger } from '../inputs/index.ts';
+import { openJoint, type Joint } from '../joint/index.ts';
+import { liftLines, openLift, type LiftQuestion } from '../lift/index.ts';
+
+/** A setup ready to be judged: its inputs, its joints and its lift, and every check of both. */
+export interface SetupQuestion extends Question {
+  readonly ledger: Ledger;
+  readonly joint: Joint;
+  readonly lift: LiftQuestion;
+}
+
+/** A setup judged, with what a drawing or a report needs to read the same numbers again. */
+export interface SetupJudgement extends Judgement {
+  readonly question: SetupQuestion;
+}
+
+/**
+ * Opens the ledger of a setup and finds what each check reads.
+ *
+ * @param setup a setup that was read [record]
+ * @returns inputs, checks and what can vary [mm, deg, kg]
+ */
+export function prepareSetup(setup: Setup): SetupQuestion {
+  const ledger = openLedger(setup);
+  const joint = openJoint(setup, ledger);
+  const lift = openLift(joint);
+  const lines = [...hookupLines(joint), ...liftLines(lift)].sort(
+    (a, b) => checkIds.indexOf(a.id) - checkIds.indexOf(b.id),
+  );
+  return { ...openQuestion(ledger, lines), ledger, joint, lift };
+}
+
+/**
+ * Judges every check of a setup by proof.
+ *
+ * @param setup a setup that was read [record]
+ * @param depth how much to work out [flags]
+ * @returns one finding for each id of `checkIds`, in that order [mm, deg, kg]
+ */
+export function judgeSetup(setup: Setup, depth: Depth): SetupJudgement {
+  const question = prepareSetup(setup);
+  return { ...judgeLines(question, depth), question };
+}

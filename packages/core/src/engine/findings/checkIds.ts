@@ -1,0 +1,62 @@
+/**
+ * Every check of a setup by its stable id, in the order in which they are told. `front` meets the tractor's link ends,
+ * `rear` the coupler's hooks; `pickUp`, `work`, `contact` and `lift` go through the lift; `limit` stands beside the verdict.
+ */
+export const checkIds = [
+  'mounting',
+  'front.lowerPin',
+  'front.bushingBore',
+  'front.bushingLength',
+  'front.span',
+  'front.retention',
+  'front.upperPin',
+  'front.upperBushing',
+  'front.clevis',
+  'front.topLink',
+  'rear.lowerPin',
+  'rear.bushingBore',
+  'rear.bushingLength',
+  'rear.shoulders',
+  'rear.pinSeat',
+  'rear.retention',
+  'rear.upperPin',
+  'rear.upperBushing',
+  'rear.clevis',
+  'rear.mast',
+  'rear.room',
+  'rear.claw',
+  'rear.ballOnPin',
+  'rear.receiver',
+  'rear.receiverAngle',
+  'rear.receiverWidth',
+  'rear.jaw',
+  'rear.jawSpan',
+  'pickUp.height',
+  'work.height',
+  'work.attitude',
+  'contact.tyre',
+  'contact.machines',
+  'lift.linkage',
+  'lift.height',
+  'lift.force',
+  'limit.clearance',
+  'limit.hooks',
+  'limit.couplerLoad',
+  'limit.pinLoad',
+] as const;
+
+/** One of `checkIds`. */
+export type CheckId = (typeof checkIds)[number];
+
+/** The answers that checks decide; runs and stays upright have none yet. */
+export type Topic = 'hooksUp' | 'lifts';
+
+/**
+ * The answer that a check belongs to.
+ *
+ * @param id the check [id]
+ * @returns lifts for what the lift has to do, else hooksUp [name]
+ */
+export function topicOf(id: CheckId): Topic {
+  return id.startsWith('lift.') ? 'lifts' : 'hooksUp';
+}

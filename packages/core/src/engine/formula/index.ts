@@ -1,0 +1,3 @@
+export { openBounder, type Bounder } from './bounds.ts';
+export { evaluate, openWorkspace, valueAt, type Workspace } from './evaluate.ts';
+export { openFormula, stepsFor, type Formula, type Step, type Writer } from './formula.ts';

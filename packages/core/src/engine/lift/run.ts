@@ -1,0 +1,90 @@
+import {
+  evaluate,
+  openBounder,
+  openWorkspace,
+  stepsFor,
+  type Bounder,
+  type Formula,
+  type Step,
+  type Workspace,
+} from '../formula/index.ts';
+import { exactly, middle, type Interval } from '../geometry/index.ts';
+import type { Reading, Term } from '../proof/index.ts';
+import type { Leaves, LeafTerms } from './leaves.ts';
+
+/** Pieces that the lift is cut into where a margin is proven, and places where one is estimated. */
+const pieces = 24;
+const estimatePlaces = 9;
+const alone = 1;
+
+/** A formula of a setup, ready to be bounded and estimated over boxes of its inputs. */
+export interface Run {
+  /** Bounds of the least of a result over the course: certain at its lower end, possible at its upper. */
+  readonly least: (result: Step) => (at: Reading) => Interval;
+  /** Bounds of the greatest of a result over the course. */
+  readonly greatest: (result: Step) => (at: Reading) => Interval;
+  /** The least, and the greatest, of a result at the middle of a box, at a few places only. */
+  readonly leastEstimate: (result: Step) => (at: Reading) => number;
+  readonly greatestEstimate: (result: Step) => (at: Reading) => number;
+  /** Reads the inputs of a result. */
+  readonly reads: (result: Step) => (at: Reading) => void;
+}
+
+interface Rooms {
+  readonly bounder: Bounder;
+  readonly estimates: Workspace;
+}
+
+const rooms = new WeakMap<Formula, Rooms>();
+
+/**
+ * Opens a formula for a setup; rooms to compute in are shared by all setups of the same structure. Only the inputs of the
+ * results that are asked for are ever read.
+ */
+export function openRun(formula: Formula, { exact, quick }: Leaves, results: readonly Step[]): Run {
+  const isLaned = formula.laned.includes(1);
+  const made = rooms.get(formula) ?? {
+    bounder: openBounder(formula, isLaned ? pieces : alone),
+    estimates: openWorkspace(formula, isLaned ? estimatePlaces : alone),
+  };
+  rooms.set(formula, made);
+  const unread = exactly(0);
+  const wanted = new Set(results.flatMap((result) => made.bounder.leavesOf(result)));
+  const termsOf = (leaves: LeafTerms): Term[] =>
+    formula.leaves.map((name, leaf) => (wanted.has(leaf) ? termOf(leaves, name) : () => unread));
+  const terms = termsOf(exact);
+  const quickTerms = termsOf(quick);
+  const rangesAt = (at: Reading): Interval[] => terms.map((term) => term(at));
+  const estimated = (result: Step): ((at: Reading) => Float64Array) => {
+    const steps = stepsFor(formula, [result]);
+    return (at) => {
+      const middles = quickTerms.map((term) => middle(term(at)));
+      evaluate(made.estimates, steps, {
+        leaf: (index) => middles[index] as number,
+        lane: (place) => place / (estimatePlaces - 1),
+      });
+      return made.estimates.values[result] as Float64Array;
+    };
+  };
+  return {
+    least: (result) => (at) => made.bounder.extreme(result, rangesAt(at), 1),
+    greatest: (result) => (at) => made.bounder.extreme(result, rangesAt(at), -1),
+    leastEstimate: (result) => {
+      const values = estimated(result);
+      return (at) => Math.min(...values(at));
+    },
+    greatestEstimate: (result) => {
+      const values = estimated(result);
+      return (at) => Math.max(...values(at));
+    },
+    reads: (result) => (at) => {
+      for (const leaf of made.bounder.leavesOf(result)) (terms[leaf] as Term)(at);
+    },
+  };
+}
+
+function termOf(leaves: LeafTerms, name: string): Term {
+  const term = leaves.get(name);
+  if (term === undefined) throw new Error(`invariant: no leaf ${name}`);
+  return term;
+}
