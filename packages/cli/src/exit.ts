@@ -1,4 +1,4 @@
-/** Exit codes, published in `hitchwright --help`: nothing but the hook-up stands behind them yet. */
+/** Exit codes, published in `hitchwright --help`: hook-up and lift stand behind them, drive and balance not yet. */
 export const exitCodes = {
   works: 0,
   internalFault: 1,

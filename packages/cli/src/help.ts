@@ -1,14 +1,18 @@
 /** `hitchwright --help`. */
 export const generalHelp = `hitchwright: will this implement go on that tractor?
 
-  hitchwright check FILE [--json] [--units us|metric] [--svg OUT]
+  hitchwright check FILE [--json] [--units us|metric]
+                         [--svg OUT] [--side OUT] [--plots OUT]
       Reads a setup (tractor, perhaps a coupler, implement) and says whether it
-      hooks up, by how much it misses, what to measure and which parts cure it.
+      hooks up and lifts, by how much it misses, what to measure and which parts
+      cure it.
       FILE is a setup in JSON; - reads standard input.
         --json         the whole answer as JSON on standard output
         --units        us (inches first) or metric (millimetres first);
                        otherwise the setup's own "units", else us
         --svg OUT      writes the rear view, to scale, to the file OUT
+        --side OUT     writes the side view in three positions of the lift
+        --plots OUT    writes attitude and lift against ball height
 
   hitchwright schema
       Prints the JSON Schema of a setup.
@@ -23,9 +27,10 @@ How figures are written in a setup
   left out, or null               not known: the class of the category stands in
                                   where there is one, otherwise it is asked for
 
-Exit codes (hook-up only: none of them says that a setup is safe to run)
-  0  hooks up            3  hooks up with parts      1  internal fault
-  4  measure first       5  will not hook up         2  bad input, all errors listed
+Exit codes (hook-up and lift: none of them says that a setup is safe to run)
+  0  hooks up and lifts      3  hooks up with parts, and lifts   1  internal fault
+  4  measure first           5  will not hook up, or not lift    2  bad input, all
+                                                                    errors listed
 
 Examples
   hitchwright check examples/setups/box-blade-on-coupler.json

@@ -25,7 +25,7 @@ function file(name: string, text: string): string {
 
 describe('hitchwright check', () => {
   const samples = [
-    ['tiller-direct.json', 0, 'HOOK-UP ONLY: HOOKS UP'],
+    ['tiller-direct.json', 0, 'HOOK-UP AND LIFT: HOOKS UP AND LIFTS'],
     ['box-blade-on-coupler.json', 3, 'too high for the\n  top hook'],
     ['flail-measure-first.json', 4, 'MEASURE FIRST'],
   ] as const;
@@ -49,11 +49,11 @@ describe('hitchwright check', () => {
     const { stdout, status } = run(['check', join(setups, 'box-blade-on-coupler.json'), '--json']);
     const answer = JSON.parse(stdout) as Record<string, unknown>;
     expect(status).toBe(3);
-    expect(answer).toMatchObject({ scope: 'hook-up only', saysSafeToRun: false, leadFinding: 'rear.mast' });
+    expect(answer).toMatchObject({ scope: 'hook-up and lift', saysSafeToRun: false, leadFinding: 'rear.mast' });
     expect(answer['outcomes']).toEqual({
       hooksUp: 'withParts',
       runs: 'notChecked',
-      lifts: 'notChecked',
+      lifts: 'works',
       staysUpright: 'notChecked',
     });
   });
@@ -62,6 +62,16 @@ describe('hitchwright check', () => {
     expect(run([...words, '--units', 'metric']).stdout).toMatch(/sits 49 mm \(1 15\/16 in\)/);
     expect(run(words).stdout).toMatch(/sits 1 15\/16 in \(49 mm\)/);
     expect(run([...words, '--units', 'cubits']).status).toBe(2);
+  });
+  test('--side and --plots draw the lift, and say what is missing where it is not known', () => {
+    const [side, plots] = [join(folder, 'side.svg'), join(folder, 'plots.svg')];
+    const { status, stdout } = run(['check', join(setups, 'tiller-direct.json'), '--side', side, '--plots', plots]);
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/it lifts least: [\d,]+ lb/);
+    for (const out of [side, plots]) expect(readFileSync(out, 'utf8')).toMatch(/^<svg[^>]+viewBox/);
+    const unknown = run(['check', '-', '--side', side], '{"hitchwright":1,"tractor":{},"implement":{}}');
+    expect(unknown.status).toBe(2);
+    expect(unknown.stderr).toContain('placed on the tractor');
   });
   test('--svg writes a drawing', () => {
     const out = join(folder, 'rear.svg');

@@ -37,12 +37,12 @@ describe('the example setups', () => {
     expect([...files].sort()).toEqual(Object.keys(exits).sort());
   });
   for (const [name, code] of Object.entries(exits)) {
-    test(`${name}: exit code ${code}, and it says that it answers for the hook-up only`, () => {
+    test(`${name}: exit code ${code}, and it says that it answers for hook-up and lift`, () => {
       const { status, stdout, stderr } = run(['check', join(setups, name), '--json']);
       expect(status).toBe(code);
       expect(stderr).toBe('');
       const answer = JSON.parse(stdout) as Record<string, unknown>;
-      expect(answer).toMatchObject({ hitchwright: 1, scope: 'hook-up only', saysSafeToRun: false });
+      expect(answer).toMatchObject({ hitchwright: 1, scope: 'hook-up and lift', saysSafeToRun: false });
       expect(stdout).not.toMatch(/NaN|Infinity/);
     });
   }
@@ -110,14 +110,15 @@ describe('ways of asking', () => {
   test('--help names every command, every option and every exit code with its meaning', () => {
     const { stdout, status } = run(['--help']);
     expect(status).toBe(0);
-    for (const word of ['check FILE', 'schema', '--json', '--units', '--svg']) expect(stdout).toContain(word);
+    for (const word of ['check FILE', 'schema', '--json', '--units', '--svg', '--side', '--plots'])
+      expect(stdout).toContain(word);
     for (const exit of [
-      /\b0 {2}hooks up/,
+      /\b0 {2}hooks up and lifts/,
       /\b1 {2}internal fault/,
       /\b2 {2}bad input/,
-      /\b3 {2}hooks up with parts/,
+      /\b3 {2}hooks up with parts, and lifts/,
       /\b4 {2}measure first/,
-      /\b5 {2}will not hook up/,
+      /\b5 {2}will not hook up, or not lift/,
     ]) {
       expect(stdout).toMatch(exit);
     }

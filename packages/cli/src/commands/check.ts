@@ -2,7 +2,7 @@ import { readFileSync, statSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { assess, type Answer } from '@hitchwright/core/assess';
 import { answerJson, inputErrorsJson } from '@hitchwright/core/contract';
-import { rearView, sceneToSvg } from '@hitchwright/core/drawings';
+import { liftPlots, liftStrip, rearView, sceneToSvg, type Scene } from '@hitchwright/core/drawings';
 import {
   errorLine,
   largestSetup,
@@ -22,6 +22,8 @@ interface CheckOptions {
   readonly json: boolean;
   readonly units: UnitSystem | null;
   readonly svg: string | null;
+  readonly side: string | null;
+  readonly plots: string | null;
 }
 
 /** `hitchwright check FILE`: the answer for one setup. */
@@ -46,7 +48,8 @@ function readOptions(words: readonly string[]): CheckOptions {
     throw new UsageError('Name one setup file: hitchwright check FILE. See hitchwright --help.');
   const { units } = values;
   if (units !== undefined && units !== 'us' && units !== 'metric') throw new UsageError('--units takes us or metric.');
-  return { file, json: values.json === true, units: units ?? null, svg: values.svg ?? null };
+  const { svg = null, side = null, plots = null } = values;
+  return { file, json: values.json === true, units: units ?? null, svg, side, plots };
 }
 
 function parse(words: readonly string[]) {
@@ -54,7 +57,13 @@ function parse(words: readonly string[]) {
     return parseArgs({
       args: [...words],
       allowPositionals: true,
-      options: { json: { type: 'boolean' }, units: { type: 'string' }, svg: { type: 'string' } },
+      options: {
+        json: { type: 'boolean' },
+        units: { type: 'string' },
+        svg: { type: 'string' },
+        side: { type: 'string' },
+        plots: { type: 'string' },
+      },
     });
   } catch (problem) {
     throw new UsageError(`${problem instanceof Error ? problem.message : String(problem)} See hitchwright --help.`);
@@ -81,16 +90,24 @@ function refuse(errors: readonly InputError[], asJson: boolean): number {
 }
 
 function print(answer: Answer, setup: Setup, system: UnitSystem, options: CheckOptions): void {
-  if (options.svg !== null) writeDrawing(options.svg, sceneToSvg(rearView(setup, answer, { system })));
+  writeDrawing(options.svg, rearView(setup, answer, { system }));
+  writeDrawing(options.side, liftStrip(setup, answer, { system }));
+  writeDrawing(options.plots, liftPlots(setup, answer, { system }));
   const text = options.json
     ? visibleJson(`${JSON.stringify(answerJson(answer, setup, system), null, 2)}\n`)
     : report(answer, setup, system);
   process.stdout.write(text);
 }
 
-function writeDrawing(file: string, svg: string): void {
+/** Writes a drawing where one was asked for; the lift can't be drawn before the linkage is known. */
+function writeDrawing(file: string | null, scene: Scene | null): void {
+  if (file === null) return;
+  if (scene === null)
+    throw new UsageError(
+      `Can’t draw ${file}: the lift is drawn once the lower links and the top link are placed on the tractor.`,
+    );
   try {
-    writeFileSync(file, svg);
+    writeFileSync(file, sceneToSvg(scene));
   } catch (problem) {
     throw new UsageError(`Can’t write ${file}: ${problem instanceof Error ? problem.message : String(problem)}`);
   }

@@ -2,6 +2,16 @@ export { balloonsOf } from './balloonsOf.ts';
 export { dimensionParts, type DimensionParts } from './dimensionParts.ts';
 export { hatchLines } from './hatchLines.ts';
 export { rearView, type ViewOptions } from './rearView.ts';
+export {
+  liftPlots,
+  liftStrip,
+  openLiftPictures,
+  sideView,
+  type LiftOptions,
+  type LiftPictures,
+  type StationOptions,
+} from './side/pictures.ts';
+export { stationWords } from './side/stationWords.ts';
 export type {
   Balloon,
   Bounds,
@@ -12,6 +22,7 @@ export type {
   Lettering,
   LineRole,
   Point,
+  PointName,
   ScaleBar,
   Scene,
   Stroke,

@@ -35,8 +35,19 @@ function runWidth({ part, text }: Run): number {
   return part === 'plain' ? width : width * fractionSize;
 }
 
-/** Widths of the drawing's own face at its boldest, read from the font and rounded up; most other faces are narrower. */
+const widths = new Map<string, number>();
+
+/** Width of a letter [part of its size]; each is looked up once. */
 function letterWidth(letter: string): number {
+  const known = widths.get(letter);
+  if (known !== undefined) return known;
+  const width = readWidth(letter);
+  widths.set(letter, width);
+  return width;
+}
+
+/** Widths of the drawing's own face at its boldest, read from the font and rounded up; most other faces are narrower. */
+function readWidth(letter: string): number {
   if (/[iljI.,:;’'|!\s]/.test(letter)) return 0.29;
   if (/[frt()°-]/.test(letter)) return 0.42;
   if (/[mMW]/.test(letter)) return 0.92;

@@ -6,7 +6,7 @@ import type { InputError } from './inputError.ts';
 import { readValue } from './readValue.ts';
 import type { FieldRule, Value } from './value.ts';
 
-/** How an implement is carried; which coupler kinds each style rules out stands in engine/hookup/mounting. */
+/** How an implement is carried; which coupler kinds each style rules out stands in engine/joint/mounting. */
 export const mountingStyles = [
   'threePoint',
   'boomOnTopLinkBracket',

@@ -1,19 +1,23 @@
 import type { Answer } from '../engine/assess/index.ts';
 import type { CategorySummary } from '../engine/hookup/index.ts';
 import { printBoth, type UnitSystem } from '../units/index.ts';
+import { liftRemarks } from './liftRemarks.ts';
 
 /**
  * What is worth saying of the setup beside its findings: where the top hook is set, how the
- * implement stands in a rigid coupler, and what its own figures say of its category.
+ * implement stands in a rigid coupler, what the lift manages, and what its own figures say of its category.
  *
  * @param answer the answer [record]
  * @param system unit system to write in [us | metric]
  * @returns sentences, none where there is nothing to say [texts]
  */
 export function remarksOn(answer: Answer, system: UnitSystem): string[] {
-  return [hookRemark(answer, system), turnRemark(answer), categoryRemark(answer.category)].filter(
-    (remark) => remark !== null,
-  );
+  return [
+    hookRemark(answer, system),
+    turnRemark(answer),
+    ...liftRemarks(answer, system),
+    categoryRemark(answer.category),
+  ].filter((remark) => remark !== null);
 }
 
 /** Where an adjustable top hook has to be set; not told while something open may still ask for another setting. */

@@ -4,11 +4,27 @@ import type { Balloon, Circle, Dimension, Hatch, Item, Point, ScaleBar, Stroke }
 import { coordinate } from './escape.ts';
 import { writeText } from './writeText.ts';
 
+interface Written {
+  readonly scale: number;
+  readonly svg: string;
+}
+
+/** What stands still from one picture of a lift to the next is the same item, and is written once. */
+const written = new WeakMap<Item, Written>();
+
 /** One item as SVG at a scale [scene mm per paper mm]; the scene's upward z becomes the paper's downward y. */
 export function writeItem(item: Item, scale: number): string {
-  const written = shapeOf(item, scale);
-  if (item.finding === undefined || item.kind === 'dimension') return written;
-  return `<g data-finding="${item.finding}">${written}</g>`;
+  const before = written.get(item);
+  if (before?.scale === scale) return before.svg;
+  const svg = freshItem(item, scale);
+  written.set(item, { scale, svg });
+  return svg;
+}
+
+function freshItem(item: Item, scale: number): string {
+  const shape = shapeOf(item, scale);
+  if (item.finding === undefined || item.kind === 'dimension') return shape;
+  return `<g data-finding="${item.finding}">${shape}</g>`;
 }
 
 function shapeOf(item: Item, scale: number): string {

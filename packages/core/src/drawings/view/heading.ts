@@ -47,7 +47,9 @@ const inch = 25.4;
 function barSize(pen: Pen, wanted: number, enlargement: number): BarSize {
   const us = pen.system === 'us';
   const unit = us ? inch : 1;
-  const lengths = us ? [0.25, 0.5, 1, 2, 3, 4, 6, 8, 12, 24, 36] : [5, 10, 20, 40, 50, 100, 200, 400, 500, 1000];
+  const lengths = us
+    ? [0.25, 0.5, 1, 2, 3, 4, 6, 8, 12, 24, 36, 72]
+    : [5, 10, 20, 40, 50, 100, 200, 400, 500, 1000, 2000];
   const fits = lengths.filter((length) => length * unit * enlargement <= wanted);
   const length = fits.at(-1) ?? (lengths[0] as number);
   return {

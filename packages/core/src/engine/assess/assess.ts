@@ -51,7 +51,7 @@ function answerOf(document: SetupDocument, setup: Setup, options: AssessOptions)
     cures,
     alternatives: options.full === true ? alternativesTo(document, setup, findings, options.couplers ?? []) : [],
     turn: turnOf(judgement),
-    liftBasis: basisOf(judgement.question.lift.structure),
+    liftBasis: basisOf(judgement.question.lift),
     figures,
     sweep: options.full === true ? sweepAt(judgement) : null,
     category: summariseCategory(setup),

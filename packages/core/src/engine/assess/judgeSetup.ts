@@ -3,7 +3,7 @@ import { checkIds, judgeLines, openQuestion, type Depth, type Judgement, type Qu
 import { hookupLines } from '../hookup/index.ts';
 import { openLedger, type Ledger } from '../inputs/index.ts';
 import { openJoint, type Joint } from '../joint/index.ts';
-import { liftLines, openLift, type LiftQuestion } from '../lift/index.ts';
+import { liftLines, openLift, swingOf, type LiftQuestion } from '../lift/index.ts';
 
 /** A setup ready to be judged: its inputs, its joints and its lift, and every check of both. */
 export interface SetupQuestion extends Question {
@@ -27,7 +27,7 @@ export function prepareSetup(setup: Setup): SetupQuestion {
   const ledger = openLedger(setup);
   const joint = openJoint(setup, ledger);
   const lift = openLift(joint);
-  const lines = [...hookupLines(joint), ...liftLines(lift)].sort(
+  const lines = [...hookupLines(joint, swingOf(lift)), ...liftLines(lift)].sort(
     (a, b) => checkIds.indexOf(a.id) - checkIds.indexOf(b.id),
   );
   return { ...openQuestion(ledger, lines), ledger, joint, lift };

@@ -151,6 +151,9 @@ function finite({ low, high }: Interval): OpenInterval {
   return { low: endOf(low), high: endOf(high) };
 }
 
+/** More than anything measured here can be: an end that far out is no end. */
+const unbounded = 1e6;
+
 function endOf(value: number | undefined): number | null {
-  return value !== undefined && Number.isFinite(value) ? value : null;
+  return value !== undefined && Math.abs(value) < unbounded ? value : null;
 }

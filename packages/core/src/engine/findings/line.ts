@@ -29,12 +29,27 @@ export type Line<Reason extends string = string> =
   | { readonly id: CheckId; readonly kind: 'settled'; readonly status: 'pass' | 'fail'; readonly reason: Reason | null }
   | { readonly id: CheckId; readonly kind: 'ask'; readonly ask: string };
 
-/** A quantity that must not fall below zero. */
+/**
+ * A quantity that must not fall below zero.
+ *
+ * @param id the check [id]
+ * @param scale one step when margins are weighed against each other [mm]
+ * @param quantity what must not fall below zero [mm]
+ * @returns the check [mm]
+ */
 export function atLeastZero(id: CheckId, scale: number, quantity: Term): NamedCheck {
   return { id, unit: 'mm', scale, measure: (at) => ({ quantity: quantity(at), low: exactly(0), high: null }) };
 }
 
-/** A play that must lie between zero and a limit [mm]. */
+/**
+ * A play that must lie between zero and a limit.
+ *
+ * @param id the check [id]
+ * @param most the limit [mm]
+ * @param hole what the pin goes into [mm]
+ * @param pin what goes into it [mm]
+ * @returns the check [mm]
+ */
 export function playWithin(id: CheckId, most: number, hole: Term, pin: Term): NamedCheck {
   return {
     id,

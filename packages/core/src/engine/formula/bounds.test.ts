@@ -65,7 +65,11 @@ const box = fc.array(
   fc
     .tuple(
       fc.double({ min: -3, max: 3, noNaN: true }),
-      fc.oneof(fc.constant(0), fc.double({ min: 0, max: 0.2, noNaN: true }), fc.double({ min: 0, max: 2, noNaN: true })),
+      fc.oneof(
+        fc.constant(0),
+        fc.double({ min: 0, max: 0.2, noNaN: true }),
+        fc.double({ min: 0, max: 2, noNaN: true }),
+      ),
     )
     .map(([low, wide]) => interval(low, low + wide)),
   { minLength: 4, maxLength: 4 },

@@ -16,6 +16,8 @@ export interface Bounder {
    * enclosure limits both.
    */
   readonly extreme: (result: Step, leaves: readonly Interval[], sense: 1 | -1) => Interval;
+  /** Bounds of a result over each piece of the lift, in order. */
+  readonly along: (result: Step, leaves: readonly Interval[]) => readonly Interval[];
 }
 
 /** Everything that is made once for a formula and used for every box. */
@@ -59,22 +61,28 @@ export function openBounder(formula: Formula, places: number): Bounder {
         .map((step) => formula.detail[step] as number),
     ),
     extreme: (result, leaves, sense) => {
-      if (!sameBox(box, leaves)) {
-        box = leaves.slice();
-        found.clear();
-        isEnclosed.fill(0);
-      }
+      lookAt(leaves, result);
       const key = `${result} ${sense}`;
-      if (!found.has(key)) {
-        const fresh = stepsOf(result).filter((step) => isEnclosed[step] === 0);
-        encloseTightly(rooms, fresh, stepsOf, { leaves, lane });
-        for (const step of fresh) isEnclosed[step] = 1;
-      }
       const bounds = found.get(key) ?? extremeOf(rooms, stepsOf(result), { leaves, lane }, sense);
       found.set(key, bounds);
       return bounds;
     },
+    along: (result, leaves) => {
+      lookAt(leaves, result);
+      return alongOf(rooms, stepsOf(result), { leaves, lane });
+    },
   };
+  /** Encloses what a result rests on, as far as it is not enclosed for this box. */
+  function lookAt(leaves: readonly Interval[], result: Step): void {
+    if (!sameBox(box, leaves)) {
+      box = leaves.slice();
+      found.clear();
+      isEnclosed.fill(0);
+    }
+    const fresh = stepsOf(result).filter((step) => isEnclosed[step] === 0);
+    encloseTightly(rooms, fresh, stepsOf, { leaves, lane });
+    for (const step of fresh) isEnclosed[step] = 1;
+  }
 }
 
 function remembered<T>(make: (step: Step) => T): (step: Step) => T {
@@ -95,6 +103,14 @@ interface BoxOfPlaces {
   readonly lane: (place: number) => Interval;
 }
 
+/** Bounds of a result over each piece. */
+function alongOf(rooms: Rooms, steps: Int32Array, box: BoxOfPlaces): Interval[] {
+  accumulate(rooms.slopes, rooms.enclosure, steps);
+  const low = oneSide(rooms, steps, box, { side: 1, alongLift: true });
+  const high = oneSide(rooms, steps, box, { side: -1, alongLift: true });
+  return Array.from(low, (end, place) => ({ low: end, high: high[place] as number }));
+}
+
 /** Encloses steps in order; one that asks for it is bounded by its slopes before the next ones read it. */
 function encloseTightly(rooms: Rooms, fresh: Int32Array, stepsOf: (step: Step) => Int32Array, box: BoxOfPlaces): void {
   const { enclosure } = rooms;
@@ -104,15 +120,11 @@ function encloseTightly(rooms: Rooms, fresh: Int32Array, stepsOf: (step: Step) =
     if (enclosure.formula.tight[step] !== 1) return;
     enclose(enclosure, fresh.subarray(from, i + 1), ranges);
     from = i + 1;
-    const steps = stepsOf(step);
-    accumulate(rooms.slopes, enclosure, steps);
-    const low = oneSide(rooms, steps, box, { side: 1, alongLift: true });
-    const high = oneSide(rooms, steps, box, { side: -1, alongLift: true });
     const ends = enclosure.ends[step] as Ends;
-    for (let place = 0; place < ends.low.length; place += 1) {
-      ends.low[place] = low[place] as number;
-      ends.high[place] = high[place] as number;
-    }
+    alongOf(rooms, stepsOf(step), box).forEach(({ low, high }, place) => {
+      ends.low[place] = low;
+      ends.high[place] = high;
+    });
   });
   enclose(enclosure, fresh.subarray(from), ranges);
 }

@@ -14,6 +14,8 @@ export interface Enclosure {
   readonly formula: Formula;
   readonly places: number;
   readonly ends: readonly Ends[];
+  /** Slopes of a step by the first and the second of the steps it reads, once they were asked for. */
+  readonly factors: { first: Ends | null; second: Ends | null }[];
 }
 
 /** The ranges of the leaves, and of the lift between neighbouring places. */
@@ -28,7 +30,7 @@ export function openEnclosure(formula: Formula, places: number): Enclosure {
     const count = laned === 1 ? places : 1;
     return { low: new Float64Array(count), high: new Float64Array(count), stride: laned === 1 ? 1 : 0 };
   });
-  return { formula, places, ends };
+  return { formula, places, ends, factors: ends.map(() => ({ first: null, second: null })) };
 }
 
 /**
@@ -43,6 +45,7 @@ export function enclose(room: Enclosure, steps: Int32Array, ranges: Ranges): voi
   for (const step of steps) {
     const op = formula.ops[step] as number;
     const out = ends[step] as Ends;
+    room.factors[step] = { first: null, second: null };
     if (op <= Op.lane) start(out, op, formula.detail[step] as number, ranges);
     else if (formula.second[step] === -1) one(op, ends[formula.first[step] as Step] as Ends, out);
     else two(op, ends[formula.first[step] as Step] as Ends, ends[formula.second[step] as Step] as Ends, out);
@@ -87,38 +90,75 @@ function one(op: number, a: Ends, { low, high }: Ends): void {
   }
 }
 
-/** Ends of a step from the ends of two others, at one place: [al, ah] with [bl, bh]. */
-type Pair = (al: number, ah: number, bl: number, bh: number) => number;
+function two(op: number, a: Ends, b: Ends, out: Ends): void {
+  switch (op) {
+    case Op.add:
+      return sum(a, b, out);
+    case Op.subtract:
+      return difference(a, b, out);
+    case Op.multiply:
+      return product(a, b, out);
+    case Op.divide:
+      return quotient(a, b, out);
+    default:
+      return chosen(op === Op.lesser ? Math.min : Math.max, a, b, out);
+  }
+}
 
-/** What an operation makes of the ends of two ranges: its lower end, and its upper end. */
-const ofTwo: Readonly<Record<number, readonly [Pair, Pair]>> = {
-  [Op.add]: [(al, _ah, bl) => al + bl, (_al, ah, _bl, bh) => ah + bh],
-  [Op.subtract]: [(al, _ah, _bl, bh) => al - bh, (_al, ah, bl) => ah - bl],
-  [Op.multiply]: [leastProduct, (al, ah, bl, bh) => -leastProduct(-ah, -al, bl, bh)],
-  [Op.divide]: [
-    (al, ah, bl, bh) => (bl <= 0 && bh >= 0 ? -Infinity : leastProduct(al, ah, 1 / bh, 1 / bl)),
-    (al, ah, bl, bh) => (bl <= 0 && bh >= 0 ? Infinity : -leastProduct(-ah, -al, 1 / bh, 1 / bl)),
-  ],
-  [Op.lesser]: [(al, _ah, bl) => Math.min(al, bl), (_al, ah, _bl, bh) => Math.min(ah, bh)],
-  [Op.greater]: [(al, _ah, bl) => Math.max(al, bl), (_al, ah, _bl, bh) => Math.max(ah, bh)],
-};
+function sum(a: Ends, b: Ends, { low, high }: Ends): void {
+  for (let i = 0, p = 0, q = 0; i < low.length; i += 1, p += a.stride, q += b.stride) {
+    low[i] = (a.low[p] as number) + (b.low[q] as number);
+    high[i] = (a.high[p] as number) + (b.high[q] as number);
+  }
+}
 
-function two(op: number, a: Ends, b: Ends, { low, high }: Ends): void {
-  const [lower, upper] = ofTwo[op] as readonly [Pair, Pair];
+function difference(a: Ends, b: Ends, { low, high }: Ends): void {
+  for (let i = 0, p = 0, q = 0; i < low.length; i += 1, p += a.stride, q += b.stride) {
+    low[i] = (a.low[p] as number) - (b.high[q] as number);
+    high[i] = (a.high[p] as number) - (b.low[q] as number);
+  }
+}
+
+function product(a: Ends, b: Ends, { low, high }: Ends): void {
   for (let i = 0, p = 0, q = 0; i < low.length; i += 1, p += a.stride, q += b.stride) {
     const al = a.low[p] as number;
     const ah = a.high[p] as number;
     const bl = b.low[q] as number;
     const bh = b.high[q] as number;
-    low[i] = lower(al, ah, bl, bh);
-    high[i] = upper(al, ah, bl, bh);
+    low[i] = leastProduct(al, ah, bl, bh);
+    high[i] = greatestProduct(al, ah, bl, bh);
+  }
+}
+
+function quotient(a: Ends, b: Ends, { low, high }: Ends): void {
+  for (let i = 0, p = 0, q = 0; i < low.length; i += 1, p += a.stride, q += b.stride) {
+    const bl = b.low[q] as number;
+    const bh = b.high[q] as number;
+    const isOpen = bl <= 0 && bh >= 0;
+    low[i] = isOpen ? -Infinity : leastProduct(a.low[p] as number, a.high[p] as number, 1 / bh, 1 / bl);
+    high[i] = isOpen ? Infinity : greatestProduct(a.low[p] as number, a.high[p] as number, 1 / bh, 1 / bl);
+  }
+}
+
+function chosen(pick: (x: number, y: number) => number, a: Ends, b: Ends, { low, high }: Ends): void {
+  for (let i = 0, p = 0, q = 0; i < low.length; i += 1, p += a.stride, q += b.stride) {
+    low[i] = pick(a.low[p] as number, b.low[q] as number);
+    high[i] = pick(a.high[p] as number, b.high[q] as number);
   }
 }
 
 /** The least product of two ranges; zero times an unbounded end is zero. */
 export function leastProduct(al: number, ah: number, bl: number, bh: number): number {
+  if (al >= 0 && bl >= 0 && ah < Infinity && bh < Infinity) return al * bl;
   const least = Math.min(al * bl, al * bh, ah * bl, ah * bh);
   return Number.isNaN(least) ? leastOfUnbounded(al, ah, bl, bh) : least;
+}
+
+/** The greatest product of two ranges. */
+export function greatestProduct(al: number, ah: number, bl: number, bh: number): number {
+  if (al >= 0 && bl >= 0 && ah < Infinity && bh < Infinity) return ah * bh;
+  const greatest = Math.max(al * bl, al * bh, ah * bl, ah * bh);
+  return Number.isNaN(greatest) ? -leastOfUnbounded(-ah, -al, bl, bh) : greatest;
 }
 
 function leastOfUnbounded(al: number, ah: number, bl: number, bh: number): number {

@@ -46,10 +46,13 @@ function rangesFrom(min: number, max: number, wide: number): fc.Arbitrary<Interv
     .map(([low, by]) => interval(low, low + by));
 }
 
-const shares = fc.array(fc.tuple(fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true })), {
-  minLength: 10,
-  maxLength: 10,
-});
+const shares = fc.array(
+  fc.tuple(fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true })),
+  {
+    minLength: 10,
+    maxLength: 10,
+  },
+);
 
 function within({ low, high }: Interval, share: number): number {
   return Math.min(high, low + share * (high - low));
@@ -124,10 +127,16 @@ describe('the slope of every operation lies in the range that is handed back', (
     close(one('cosine', 0, Math.PI / 6), -0.5, 0);
     close(one('arcTangent', -1, 2), 0.2, 1);
     close(one('arcSine', -0.6, 0.8), 1, 1 / 0.6);
-    const [byA, byB] = slopesOf((w, x, y) => w.multiply(x, y), [interval(2, 3), interval(-1, 4)]) as [Interval, Interval];
+    const [byA, byB] = slopesOf((w, x, y) => w.multiply(x, y), [interval(2, 3), interval(-1, 4)]) as [
+      Interval,
+      Interval,
+    ];
     close(byA, -1, 4);
     close(byB, 2, 3);
-    const [taken, left] = slopesOf((w, x, y) => w.lesser(x, y), [interval(0, 1), interval(2, 3)]) as [Interval, Interval];
+    const [taken, left] = slopesOf((w, x, y) => w.lesser(x, y), [interval(0, 1), interval(2, 3)]) as [
+      Interval,
+      Interval,
+    ];
     close(taken, 1, 1);
     close(left, 0, 0);
   });

@@ -1,4 +1,4 @@
-import { cosineOver, leastProduct, type Enclosure, type Ends } from './enclose.ts';
+import { cosineOver, greatestProduct, leastProduct, type Enclosure, type Ends } from './enclose.ts';
 import { Op, type Step } from './formula.ts';
 
 /** The range of the slope of one result by every step, at every place. */
@@ -51,8 +51,13 @@ function endsOf({ over }: Pass, step: Step): Ends {
   return over.ends[step] as Ends;
 }
 
-/** Adds the slope of the step, times a range of factors, to the slope by one of the steps it reads. */
+/**
+ * Adds the slope of the step, times a range of factors, to the slope by one of the steps it reads. What is one number all
+ * over the box rests on nothing that varies: no slope is asked of it.
+ */
 function give({ room, step, over }: Pass, to: Step, factors: Ends): void {
+  const target = over.ends[to] as Ends;
+  if (target.stride === 0 && target.low[0] === target.high[0]) return;
   const low = room.low[step] as Float64Array;
   const high = room.high[step] as Float64Array;
   const intoLow = room.low[to] as Float64Array;
@@ -64,7 +69,7 @@ function give({ room, step, over }: Pass, to: Step, factors: Ends): void {
     const fl = factors.low[p] as number;
     const fh = factors.high[p] as number;
     intoLow[i] = (intoLow[i] as number) + leastProduct(l, h, fl, fh);
-    intoHigh[i] = (intoHigh[i] as number) - leastProduct(-h, -l, fl, fh);
+    intoHigh[i] = (intoHigh[i] as number) + greatestProduct(l, h, fl, fh);
   }
 }
 
@@ -90,14 +95,17 @@ function sizes(from: number, to: number): readonly [number, number] {
   return to < 0 ? [-to, -from] : [0, Math.max(-from, to)];
 }
 
+/** The slopes of a step by what it reads: they hold for the box, whatever the result is. */
+function factorOf(pass: Pass, which: 'first' | 'second', work: () => Ends): Ends {
+  const known = pass.over.factors[pass.step] as { first: Ends | null; second: Ends | null };
+  return (known[which] ??= work());
+}
+
 function backOne(pass: Pass, op: number): void {
   const a = endsOf(pass, pass.first);
   const slope = slopeOfOne[op] as (from: number, to: number) => readonly [number, number];
-  give(
-    pass,
-    pass.first,
-    factorsOver(a, (i) => slope(a.low[i] as number, a.high[i] as number)),
-  );
+  const factor = (): Ends => factorsOver(a, (i) => slope(a.low[i] as number, a.high[i] as number));
+  give(pass, pass.first, factorOf(pass, 'first', factor));
 }
 
 function factorsOver({ low, stride }: Ends, factor: (i: number) => readonly [number, number]): Ends {
@@ -134,24 +142,30 @@ function backTwo(pass: Pass, op: number, second: Step): void {
 
 /** By the dividend 1/b, by the divisor −(a/b)/b. */
 function backDivide(pass: Pass, second: Step): void {
-  const b = endsOf(pass, second);
-  const inverse = factorsOver(b, (i) => {
+  const inverse = factorOf(pass, 'first', () => inverseOf(endsOf(pass, second)));
+  give(pass, pass.first, inverse);
+  give(
+    pass,
+    second,
+    factorOf(pass, 'second', () => byDivisor(endsOf(pass, pass.step), inverse)),
+  );
+}
+
+function inverseOf(b: Ends): Ends {
+  return factorsOver(b, (i) => {
     const from = b.low[i] as number;
     const to = b.high[i] as number;
     return from <= 0 && to >= 0 ? [-Infinity, Infinity] : [1 / to, 1 / from];
   });
-  give(pass, pass.first, inverse);
-  const quotient = endsOf(pass, pass.step);
-  give(
-    pass,
-    second,
-    factorsOver(quotient, (i) => {
-      const q: readonly [number, number] = [-(quotient.high[i] as number), -(quotient.low[i] as number)];
-      const k = i * inverse.stride;
-      const [from, to] = [inverse.low[k] as number, inverse.high[k] as number];
-      return [leastProduct(...q, from, to), -leastProduct(-q[1], -q[0], from, to)];
-    }),
-  );
+}
+
+function byDivisor(quotient: Ends, inverse: Ends): Ends {
+  return factorsOver(quotient, (i) => {
+    const q: readonly [number, number] = [-(quotient.high[i] as number), -(quotient.low[i] as number)];
+    const k = i * inverse.stride;
+    const [from, to] = [inverse.low[k] as number, inverse.high[k] as number];
+    return [leastProduct(...q, from, to), greatestProduct(...q, from, to)];
+  });
 }
 
 /** The lesser or greater of two hands the slope to the one that is taken; where that is open, to both in part. */
@@ -166,6 +180,14 @@ function backChoice(pass: Pass, op: number, second: Step): void {
       const [isTaken, isNever] = op === Op.lesser ? [mh < ol, ml > oh] : [ml > oh, mh < ol];
       return [isTaken ? 1 : 0, isNever ? 0 : 1];
     });
-  give(pass, pass.first, share(a, b));
-  give(pass, second, share(b, a));
+  give(
+    pass,
+    pass.first,
+    factorOf(pass, 'first', () => share(a, b)),
+  );
+  give(
+    pass,
+    second,
+    factorOf(pass, 'second', () => share(b, a)),
+  );
 }

@@ -3,16 +3,19 @@ import type { CheckId, Line, NamedCheck, NotNeeded, Reason } from '../findings/i
 import { hasUpperPin, judgeMounting, type Joint } from '../joint/index.ts';
 import { checksByHold, hookupIds } from './kinds.ts';
 import { rearChecks } from './rear.ts';
+import type { Turns } from './room.ts';
 
 /**
  * Every check at the two joints with what becomes of it; always the same ids in the same order.
  *
  * @param joint all that the checks are written from [joint]
+ * @param turns how the implement turns against the hooks through the lift; null where it never does [rad]
  * @returns one line for each check [lines]
  * @source our own definitions, docs/method/hookup.md; figures: docs/sources.md
  */
-export function hookupLines(joint: Joint): Line<Reason>[] {
-  const checks = new Map([...frontChecks(joint), ...rearChecks(joint)].map((check) => [check.id, check]));
+export function hookupLines(joint: Joint, turns: Turns | null): Line<Reason>[] {
+  const held: Turns = turns ?? ((at) => [joint.turn(at)]);
+  const checks = new Map([...frontChecks(joint), ...rearChecks(joint, held)].map((check) => [check.id, check]));
   return hookupIds.map((id) => lineOf(joint, id, checks.get(id)));
 }
 

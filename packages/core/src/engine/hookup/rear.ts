@@ -3,10 +3,10 @@ import type { Reading, Term } from '../proof/index.ts';
 import { atLeastZero, playWithin, type NamedCheck } from '../findings/index.ts';
 import { betweenCentres, pastHook, type Joint } from '../joint/index.ts';
 import { limits } from './limits.ts';
-import { roomCheck } from './room.ts';
+import { roomCheck, type Turns } from './room.ts';
 
 /** The checks where a coupler's hooks, claws, bar or frame meet the implement. */
-export function rearChecks(joint: Joint): NamedCheck[] {
+export function rearChecks(joint: Joint, turns: Turns): NamedCheck[] {
   const { rear, coupler, implement } = joint;
   return [
     playWithin('rear.lowerPin', limits.lowerPlay, coupler('hookSeat'), rear.lowerOver),
@@ -25,7 +25,7 @@ export function rearChecks(joint: Joint): NamedCheck[] {
     playWithin('rear.upperBushing', limits.bushingPlay, rear.upperBushingInside, rear.upper),
     clevisCheck(joint),
     mastCheck(joint),
-    roomCheck(joint),
+    roomCheck(joint, turns),
     twoSided('rear.claw', limits.clawPlay, 1, (at) =>
       subtract(implement('pinBallDiameter')(at), coupler('clawSize')(at)),
     ),

@@ -11,16 +11,20 @@ import {
   type Interval,
   type Outline,
 } from '../geometry/index.ts';
-import type { Term } from '../proof/index.ts';
+import type { Reading, Term } from '../proof/index.ts';
 import { atLeastZero, type NamedCheck } from '../findings/index.ts';
 import type { Joint } from '../joint/index.ts';
 
+/** How far the implement is turned against the hooks, over each piece of the lift [rad]; one piece where it never changes. */
+export type Turns = (at: Reading) => readonly Interval[];
+
 /**
- * Room for hooks, posts and levers at one stated attitude (implement and hooks seated, mast upright): from outlines where
- * both machines have them, from a gauge block where one was passed. With neither, the block is an unknown that is asked.
+ * Room for hooks, posts and levers all through the lift: from outlines where both machines have them, from a gauge block
+ * where one was passed. With neither, the block is an unknown that is asked. In a rigid frame nothing changes with the
+ * lift; hooks on the links turn against what they hold.
  */
-export function roomCheck(joint: Joint): NamedCheck {
-  const outlines = outlineRoom(joint);
+export function roomCheck(joint: Joint, turns: Turns): NamedCheck {
+  const outlines = outlineRoom(joint, turns);
   const gauge = gaugeRoom(joint);
   if (outlines === null) return atLeastZero('rear.room', 5, gauge);
   if (!joint.ledger.given('implement.freeRoomLower')) return atLeastZero('rear.room', 5, outlines);
@@ -35,7 +39,7 @@ function gaugeRoom(joint: Joint): Term {
   return (at) => lesser(lower(at), upper(at));
 }
 
-function outlineRoom(joint: Joint): Term | null {
+function outlineRoom(joint: Joint, turns: Turns): Term | null {
   const bodies = joint.setup.implement.outlines ?? [];
   const hooks = joint.setup.coupler?.outlines ?? [];
   if (bodies.length === 0 || hooks.length === 0) return null;
@@ -44,7 +48,10 @@ function outlineRoom(joint: Joint): Term | null {
   const least = rememberingLast((place) =>
     bodies.flatMap((body) => hooks.map((hook) => gap(body, hook, place))).reduce(lesser),
   );
-  return (at) => least({ behind: behind(at), rise: rise(at), turn: joint.turn(at) });
+  return (at) =>
+    turns(at)
+      .map((turn) => least({ behind: behind(at), rise: rise(at), turn }))
+      .reduce(lesser);
 }
 
 /** Most readings of a box ask for the place just asked for. */

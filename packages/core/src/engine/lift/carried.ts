@@ -32,6 +32,9 @@ export interface Carried {
   readonly others: Step;
   /** The load that margins are told for: what the implement carries, or else the implement itself. */
   readonly load: CarriedMass;
+  /** What hangs on the body that the top link holds, and what rides on the links by itself. */
+  readonly held: readonly CarriedMass[];
+  readonly riding: readonly CarriedMass[];
 }
 
 /** Where the implement is and everything that is lifted with it, each mass at its own point. */
@@ -53,16 +56,18 @@ export function carriedBy(p: Plane, structure: Structure, place: LinkPlace, body
       const at = p.plus(body.origin, p.turned(offset, body.turn));
       return { mass: p.leaf(mass), at, rise: riseOf(p, body, at) };
     }
-    return { mass: p.leaf(mass), at: p.plus(place.ball, offset), rise: p.constant(1) };
+    const arm = p.turned(offset, place.direction);
+    const rise = p.add(p.constant(1), p.multiply(place.spin, arm.x));
+    return { mass: p.leaf(mass), at: p.plus(place.ball, arm), rise };
   };
   const own = onImplement('mass', 'centreBehind', 'centreAbove');
   const carried = onImplement('carriedMass', 'carriedBehind', 'carriedAbove');
   const load = structure.carries ? carried : own;
-  const besides = [
-    structure.carries ? own : carried,
+  const ofCoupler = [
     onCoupler('couplerMass', 'couplerCentreBehind', 'couplerCentreAbove'),
     onCoupler('hungMass', 'hungBehind', 'hungAbove'),
   ];
+  const besides = [structure.carries ? own : carried, ...ofCoupler];
   return {
     pins,
     mast:
@@ -71,6 +76,8 @@ export function carriedBy(p: Plane, structure: Structure, place: LinkPlace, body
         : body.upper,
     pitch,
     ...summed(p, load, structure.alone ? [] : besides),
+    held: structure.alone ? [own] : [own, carried, ...(isFramed ? ofCoupler : [])],
+    riding: isFramed ? [] : ofCoupler,
   };
 }
 

@@ -1,4 +1,5 @@
-export { basisOf, type LiftBasis } from './knowledge.ts';
+export type { LiftBasis } from './knowledge.ts';
+export { swingOf } from './swing.ts';
 export { sweepOf, type SidePoint, type Station, type Sweep } from './sweep.ts';
 export { liftLines } from './lines.ts';
-export { openLift, type LiftQuestion } from './question.ts';
+export { basisOf, openLift, type LiftQuestion } from './question.ts';

@@ -17,13 +17,6 @@ export interface Knowledge {
 /** How the lift is worked out: from its cylinder, from its linkage and ratings, from its ratings alone, or not at all. */
 export type LiftBasis = 'cylinder' | 'linkage' | 'ratings' | 'none';
 
-/** The best that is known of a lift decides how it is worked out. */
-export function basisOf({ cylinder, linkage, atBalls, at610 }: Knowledge): LiftBasis {
-  if (cylinder) return 'cylinder';
-  if (linkage && (atBalls || at610)) return 'linkage';
-  return at610 ? 'ratings' : 'none';
-}
-
 const linkagePaths = [
   'lowerLinkLength',
   'lowerLinkPivotBehindAxle',

@@ -5,7 +5,7 @@ import { marginOf, type Measured, type Reading, type Term } from '../proof/index
 import { contactLine } from './contact.ts';
 import { levelWithin } from './leaves.ts';
 import { liftLimits } from './limits.ts';
-import { holdsUpper, type LiftQuestion } from './question.ts';
+import { basisOf, holdsUpper, type LiftQuestion } from './question.ts';
 import { ratedLift } from './ratedLift.ts';
 import { openRun, type Run } from './run.ts';
 
@@ -176,11 +176,12 @@ function forceLine(lift: LiftQuestion): Line<Reason> {
   const id = 'lift.force';
   const shape = { id, unit: 'kg', scale: 25 } as const;
   const { structure } = lift;
-  if (structure.linkage && holdsUpper(lift) && (structure.cylinder || structure.at610 || structure.atBalls)) {
+  const basis = basisOf(lift);
+  if (basis === 'cylinder' || basis === 'linkage') {
     const { steps, run: over } = run(lift, 'raise', (all) => [all.spare]);
     return computed(atLeastZeroOver(shape, over, steps.spare));
   }
-  if (!structure.at610) return { id, kind: 'ask', ask: 'tractor.liftAt610' };
+  if (basis === 'none') return { id, kind: 'ask', ask: 'tractor.liftAt610' };
   const { formula, spare } = ratedLift(structure);
   return computed(atLeastZeroOver(shape, openRun(formula, lift.leaves, [spare]), spare));
 }

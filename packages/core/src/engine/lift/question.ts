@@ -1,4 +1,5 @@
 import { hasUpperPin, type Joint } from '../joint/index.ts';
+import type { LiftBasis } from './knowledge.ts';
 import { leavesOf, type Leaves } from './leaves.ts';
 import { structureOf, type Structure } from './structure.ts';
 import { constantTorque } from './torque.ts';
@@ -25,4 +26,19 @@ export function openLift(joint: Joint): LiftQuestion {
 /** Has the top link anything to hold? */
 export function holdsUpper({ joint }: LiftQuestion): boolean {
   return joint.frontUpper.path !== 'implement' || hasUpperPin(joint.setup.implement);
+}
+
+/**
+ * The best that is known of a lift decides how it is worked out; without a top link to hold, only ratings are left.
+ *
+ * @param lift the lift of a setup [question]
+ * @returns how the lift is worked out [name]
+ */
+export function basisOf(lift: LiftQuestion): LiftBasis {
+  const { cylinder, linkage, atBalls, at610 } = lift.structure;
+  if (linkage && holdsUpper(lift)) {
+    if (cylinder) return 'cylinder';
+    if (atBalls || at610) return 'linkage';
+  }
+  return at610 ? 'ratings' : 'none';
 }

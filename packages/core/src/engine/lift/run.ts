@@ -12,8 +12,8 @@ import { exactly, middle, type Interval } from '../geometry/index.ts';
 import type { Reading, Term } from '../proof/index.ts';
 import type { Leaves, LeafTerms } from './leaves.ts';
 
-/** Pieces that the lift is cut into where a margin is proven, and places where one is estimated. */
-const pieces = 24;
+/** Pieces that the lift is cut into where a margin is proven unless said otherwise, and places where one is estimated. */
+const usualPieces = 24;
 const estimatePlaces = 9;
 const alone = 1;
 
@@ -26,6 +26,8 @@ export interface Run {
   /** The least, and the greatest, of a result at the middle of a box, at a few places only. */
   readonly leastEstimate: (result: Step) => (at: Reading) => number;
   readonly greatestEstimate: (result: Step) => (at: Reading) => number;
+  /** Bounds of a result over each piece of its course. */
+  readonly along: (result: Step) => (at: Reading) => readonly Interval[];
   /** Reads the inputs of a result. */
   readonly reads: (result: Step) => (at: Reading) => void;
 }
@@ -35,19 +37,19 @@ interface Rooms {
   readonly estimates: Workspace;
 }
 
-const rooms = new WeakMap<Formula, Rooms>();
+const rooms = new WeakMap<Formula, Map<number, Rooms>>();
 
 /**
  * Opens a formula for a setup; rooms to compute in are shared by all setups of the same structure. Only the inputs of the
  * results that are asked for are ever read.
  */
-export function openRun(formula: Formula, { exact, quick }: Leaves, results: readonly Step[]): Run {
-  const isLaned = formula.laned.includes(1);
-  const made = rooms.get(formula) ?? {
-    bounder: openBounder(formula, isLaned ? pieces : alone),
-    estimates: openWorkspace(formula, isLaned ? estimatePlaces : alone),
-  };
-  rooms.set(formula, made);
+export function openRun(
+  formula: Formula,
+  { exact, quick }: Leaves,
+  results: readonly Step[],
+  pieces = usualPieces,
+): Run {
+  const made = roomsFor(formula, pieces);
   const unread = exactly(0);
   const wanted = new Set(results.flatMap((result) => made.bounder.leavesOf(result)));
   const termsOf = (leaves: LeafTerms): Term[] =>
@@ -77,10 +79,23 @@ export function openRun(formula: Formula, { exact, quick }: Leaves, results: rea
       const values = estimated(result);
       return (at) => Math.max(...values(at));
     },
+    along: (result) => (at) => made.bounder.along(result, rangesAt(at)),
     reads: (result) => (at) => {
       for (const leaf of made.bounder.leavesOf(result)) (terms[leaf] as Term)(at);
     },
   };
+}
+
+function roomsFor(formula: Formula, pieces: number): Rooms {
+  const known = rooms.get(formula) ?? new Map<number, Rooms>();
+  rooms.set(formula, known);
+  const isLaned = formula.laned.includes(1);
+  const made = known.get(pieces) ?? {
+    bounder: openBounder(formula, isLaned ? pieces : alone),
+    estimates: openWorkspace(formula, isLaned ? estimatePlaces : alone),
+  };
+  known.set(pieces, made);
+  return made;
 }
 
 function termOf(leaves: LeafTerms, name: string): Term {

@@ -7,7 +7,6 @@ import {
   type ArmPlace,
   type Arrow,
   type BodyPlace,
-  type LiftArms,
   type LinkPlace,
   type LowerLinks,
   type Plane,
@@ -26,6 +25,8 @@ export interface SupplySteps {
   readonly lowAtBalls: Step;
   /** The same, estimated; never below what is proven. */
   readonly highAtBalls: Step;
+  /** The estimate as it comes: where it lies below what is proven, the ratings contradict it. */
+  readonly estimateAtBalls: Step;
   /** Rise of the test point behind the test frame with the balls [mm/mm]. */
   readonly testRise: Step;
   /** Rise of the balls, and of the test point, for a unit turn of the arm [mm]; zero where the arms are unknown. */
@@ -41,8 +42,8 @@ export interface SupplyInputs {
   readonly place: LinkPlace;
   readonly topPivot: Arrow;
   readonly arm: ArmPlace | null;
-  readonly arms: LiftArms | null;
-  readonly load: { readonly centre: Arrow; readonly rise: Step };
+  /** The load that margins are told for. */
+  readonly load: { readonly at: Arrow; readonly rise: Step };
 }
 
 /**
@@ -61,10 +62,11 @@ export function supplySteps(inputs: SupplyInputs): SupplySteps {
   const common = { testRise, ballsByArm: byArm(p.constant(1)), testByArm: byArm(testRise) };
   if (structure.cylinder && inputs.arm !== null) {
     const atBalls = cylinderAtBalls(p, inputs.arm);
-    return { lowAtBalls: atBalls, highAtBalls: atBalls, ...common };
+    return { lowAtBalls: atBalls, highAtBalls: atBalls, estimateAtBalls: atBalls, ...common };
   }
   const lowAtBalls = ratedAtBalls(inputs, testRise);
-  return { lowAtBalls, highAtBalls: p.greater(lowAtBalls, estimateOf(inputs)), ...common };
+  const estimateAtBalls = estimateOf(inputs);
+  return { lowAtBalls, highAtBalls: p.greater(lowAtBalls, estimateAtBalls), estimateAtBalls, ...common };
 }
 
 /** The frame of the lift test on the same links: its mast upright with the links level, unless its top link is known. */
@@ -90,7 +92,7 @@ function ratedAtBalls({ p, structure }: SupplyInputs, testRise: Step): Step {
 function estimateOf({ p, structure, arm, place, load }: SupplyInputs): Step {
   if (arm !== null) return p.multiply(p.leaf('constantTorque'), arm.spin);
   if (!structure.atBalls || !structure.at610) return p.constant(noBound);
-  return p.multiply(lineInInverse(p, p.subtract(load.centre.x, place.ball.x)), load.rise);
+  return p.multiply(lineInInverse(p, p.subtract(load.at.x, place.ball.x)), load.rise);
 }
 
 /** 1/F on the line through 1/F at the balls and 1/F at the test distance. */

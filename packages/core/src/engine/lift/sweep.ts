@@ -62,6 +62,8 @@ export interface Sweep {
   /** Lowest ball height, going up, at which the load is more than the lift is proven, and estimated, to manage once the allowance is off; null where none is. */
   readonly stallProven: number | null;
   readonly stallEstimated: number | null;
+  /** The ratings prove more somewhere than a constant torque through them would give: they contradict it. */
+  readonly ratingsDisagree: boolean;
   /** Heights at which the linkage can't close; null where it closes all through. */
   readonly unreachable: { readonly low: number; readonly high: number } | null;
   /** Where the links' lines meet ahead of the balls, from above; null where they run side by side [mm]. */
@@ -115,6 +117,7 @@ export function sweepOf(lift: LiftQuestion, at: Reading): Sweep | null {
     carry: given('implement.carryHeight', 'carryHeight'),
     stallProven: load === null ? null : stallOf(stations, (station) => spareAt(station.proven, load)),
     stallEstimated: load === null ? null : stallOf(stations, (station) => spareAt(station.estimated, load)),
+    ratingsDisagree: known.rated && disagrees(space, steps),
     unreachable: unreachableOf(stations),
     convergencePlan: bounded(one(steps.convergencePlan)),
   };
@@ -143,6 +146,8 @@ function wanted(steps: LiftSteps): Step[] {
     steps.body.pitch,
     steps.pitch,
     steps.clearance,
+    steps.supply.lowAtBalls,
+    steps.supply.estimateAtBalls,
     steps.proven,
     steps.estimated,
     steps.load.mass,
@@ -206,6 +211,15 @@ function stallOf(stations: readonly Station[], spare: (station: Station) => numb
   if (before === undefined) return here.ballHeight;
   const share = spare(before) / (spare(before) - spare(here));
   return before.ballHeight + share * (here.ballHeight - before.ballHeight);
+}
+
+/** How far an estimate may lie below what is proven before it counts as contradicted. */
+const agreement = 0.99;
+
+function disagrees(space: Workspace, { supply }: LiftSteps): boolean {
+  return Array.from({ length: stationCount }, (_, i) => i).some(
+    (i) => valueAt(space, supply.estimateAtBalls, i) < agreement * valueAt(space, supply.lowAtBalls, i),
+  );
 }
 
 function unreachableOf(stations: readonly Station[]): { low: number; high: number } | null {

@@ -15,6 +15,7 @@ import {
   type LinkPlace,
   type LowerLinks,
   type Plane,
+  type Turn,
 } from '../linkage/index.ts';
 import { carriedBy, turnInCoupler, type Carried } from './carried.ts';
 import { spareSteps, type SpareSteps } from './spare.ts';
@@ -25,9 +26,10 @@ import { clearanceOf, convergence, tyreGapOf, type ConvergenceSteps } from './su
 
 /**
  * Which heights the places of a formula run through: the whole stroke from lowest to highest (or the lift stop), the raise
- * from pick-up to carrying height, or one height alone: the lowest, the carrying height.
+ * from pick-up to carrying height, or one height alone: the lowest, the carrying height. A lift is rated over all of its
+ * movement, whatever stop is set.
  */
-export type Course = 'stroke' | 'raise' | 'bottom' | 'carry';
+export type Course = 'stroke' | 'raise' | 'rated' | 'bottom' | 'carry';
 
 /** Everything computed at a place of the lift, as steps of one formula [mm, rad, kg]. */
 export interface LiftSteps extends Carried, SpareSteps, ForceSteps, ConvergenceSteps {
@@ -44,6 +46,8 @@ export interface LiftSteps extends Carried, SpareSteps, ForceSteps, ConvergenceS
   readonly topPivot: Arrow;
   readonly arm: ArmPlace | null;
   readonly supply: SupplySteps;
+  /** Turn of the body against the links [rad]. */
+  readonly swing: Step;
   /** Height of the lowest part above the ground. */
   readonly clearance: Step;
   /** Room between the lower link's outer face and the tyre. */
@@ -77,7 +81,7 @@ function write(structure: Structure, course: Course): ThroughLift {
 function liftSteps(p: Plane, structure: Structure, course: Course): LiftSteps {
   const links = linksOf(p);
   const arms = structure.arms ? armsOf(p, links) : null;
-  const { lowest, highest } = strokeOf(p, structure, links, arms);
+  const { lowest, highest } = strokeOf(p, structure, course, links, arms);
   const held = heldBody(p, structure);
   const topPivot = p.arrow(p.leaf('topLinkPivotBehindAxle'), p.leaf('topLinkPivotHeight'));
   const working = atWork(p, structure, links, held, topPivot);
@@ -85,22 +89,12 @@ function liftSteps(p: Plane, structure: Structure, course: Course): LiftSteps {
     structure.carriesApart && (course === 'raise' || course === 'carry')
       ? p.leaf('topLinkWhileCarrying')
       : working.topLink;
-  const ballHeight = heightOn(p, structure, course, lowest, highest);
+  const ballHeight = heightOn(p, structure, course, { lowest, highest, links });
   const place = linksAt(p, links, ballHeight);
   const body = bodyAt(p, place, held, topPivot, topLink);
   const arm = arms === null ? null : armAt(p, links, place, arms);
   const carried = carriedBy(p, structure, place, body);
-  const meanRise = structure.alone ? carried.load.rise : p.divide(carried.demand, carried.total);
-  const supply = supplySteps({
-    p,
-    structure,
-    links,
-    place,
-    topPivot,
-    arm,
-    arms,
-    load: { centre: carried.centre, rise: meanRise },
-  });
+  const supply = supplySteps({ p, structure, links, place, topPivot, arm, load: carried.load });
   const forces = forcesOn(p, body, topPivot, topLink, carried);
   return {
     ballHeight,
@@ -118,6 +112,7 @@ function liftSteps(p: Plane, structure: Structure, course: Course): LiftSteps {
     supply,
     ...spareSteps(p, supply, carried),
     ...forces,
+    swing: p.subtract(carried.pitch, p.arcSine(place.direction.sin)),
     clearance: clearanceOf(p, carried.pins, carried.pitch),
     tyreGap: tyreGapOf(p, links, place),
     closes: arm === null ? body.closes : p.lesser(body.closes, arm.closes),
@@ -144,6 +139,7 @@ function armsOf(p: Plane, links: LowerLinks): LiftArms {
 function strokeOf(
   p: Plane,
   structure: Structure,
+  course: Course,
   links: LowerLinks,
   arms: LiftArms | null,
 ): { lowest: Step; highest: Step } {
@@ -153,7 +149,7 @@ function strokeOf(
   const top = height('liftArmHighest', 'ballHeightHigh');
   return {
     lowest: height('liftArmLowest', 'ballHeightLow'),
-    highest: structure.stopGiven ? p.lesser(top, p.leaf('liftStopHeight')) : top,
+    highest: structure.stopGiven && course !== 'rated' ? p.lesser(top, p.leaf('liftStopHeight')) : top,
   };
 }
 
@@ -174,19 +170,39 @@ function atWork(
 ): { ballHeight: Step; topLink: Step } {
   const pitch = p.subtract(p.scaled(p.leaf('workPitch'), Math.PI / 180), turnInCoupler(p, structure));
   const turn = p.turnOf(pitch);
-  const hooks = p.arrow(p.leaf('hookBehind'), p.leaf('hookRise'));
-  const rise = structure.held === 'byFrame' ? p.turned(hooks, turn).z : p.leaf('hookRise');
-  const ballHeight = structure.workGiven ? p.subtract(p.leaf('workPinHeight'), rise) : links.pivot.z;
+  const ballHeight = structure.workGiven
+    ? ballHeightFor(p, structure, links, p.leaf('workPinHeight'), turn)
+    : links.pivot.z;
   const { upper } = bodyStanding(p, linksAt(p, links, ballHeight), held, turn);
   return { ballHeight, topLink: p.length(p.minus(upper, topPivot)) };
 }
 
+/**
+ * Height of the balls that brings the hooks, or the pins themselves, to a height: hooks on the link ends turn with the
+ * links, as a longer link at an angle to the true one; hooks of a frame turn with the frame.
+ */
+function ballHeightFor(p: Plane, { held }: Structure, links: LowerLinks, height: Step, frame: Turn): Step {
+  const hooks = p.arrow(p.leaf('hookBehind'), p.leaf('hookRise'));
+  if (held === 'onBalls') return height;
+  if (held === 'byFrame') return p.subtract(height, p.turned(hooks, frame).z);
+  const long = p.arrow(p.add(links.length, hooks.x), hooks.z);
+  const sine = p.divide(p.subtract(height, links.pivot.z), p.length(long));
+  const angle = p.subtract(p.arcSine(sine), p.arcTangent(p.divide(long.z, long.x)));
+  return p.add(links.pivot.z, p.multiply(links.length, p.sine(angle)));
+}
+
 /** Ball height along the course: its foot, plus its share of the way. */
-function heightOn(p: Plane, structure: Structure, course: Course, lowest: Step, highest: Step): Step {
+function heightOn(
+  p: Plane,
+  structure: Structure,
+  course: Course,
+  { lowest, highest, links }: { readonly lowest: Step; readonly highest: Step; readonly links: LowerLinks },
+): Step {
   const carry = p.lesser(highest, p.leaf('carryHeight'));
   if (course === 'carry') return carry;
   if (course === 'bottom') return lowest;
-  const parked = p.greater(lowest, p.subtract(p.leaf('parkedPinHeight'), p.leaf('hookRise')));
+  const upright = { cos: p.constant(1), sin: p.constant(0) };
+  const parked = p.greater(lowest, ballHeightFor(p, structure, links, p.leaf('parkedPinHeight'), upright));
   const from = course === 'raise' && structure.parkedGiven ? p.lesser(parked, carry) : lowest;
   const to = course === 'raise' ? carry : highest;
   return p.add(from, p.multiply(p.lane(), p.subtract(to, from)));

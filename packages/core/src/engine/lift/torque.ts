@@ -20,7 +20,7 @@ const none: Term = () => exactly(0);
  */
 export function constantTorque(structure: Structure, leaves: LeafTerms): Torque {
   if (!structure.arms || (!structure.atBalls && !structure.at610)) return { exact: none, quick: none };
-  const { formula, steps } = throughLift(structure, 'stroke');
+  const { formula, steps } = throughLift(structure, 'rated');
   const rated: readonly (readonly [string, Step])[] = [
     ...(structure.atBalls ? [['liftAtBalls', steps.supply.ballsByArm] as const] : []),
     ...(structure.at610 ? [['liftAt610', steps.supply.testByArm] as const] : []),

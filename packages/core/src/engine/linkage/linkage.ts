@@ -110,7 +110,7 @@ export function bodyStanding(p: Plane, place: LinkPlace, body: HeldBody, turn: T
 
 /** How far a point of the body rises for a unit of the ball's height: its own lift against that of the balls [mm/mm]. */
 export function riseOf(p: Plane, place: BodyPlace, point: Arrow): Step {
-  return p.add(place.originSpeed.z, p.multiply(place.spin, p.subtract(point.x, place.origin.x)));
+  return p.tighten(p.add(place.originSpeed.z, p.multiply(place.spin, p.subtract(point.x, place.origin.x))));
 }
 
 /** Lift arms and rods as steps of a formula; along and above place the rod's lower end on the projected link [mm]. */

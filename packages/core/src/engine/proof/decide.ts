@@ -3,6 +3,8 @@ import { middle, width } from '../geometry/index.ts';
 import {
   atPoint,
   halves,
+  leastCertain,
+  leastRanked,
   midpoint,
   rangeOf,
   reader,
@@ -12,7 +14,7 @@ import {
   type Box,
   type Problem,
 } from './problem.ts';
-import { bestSetting, everySettingFails } from './setting.ts';
+import { bestSetting, everySettingFails, likelySetting } from './setting.ts';
 
 /** What is proven of a problem, with one truth for each side of an open question (every uncertain variable at a point). */
 export type Decision =
@@ -24,6 +26,8 @@ export type Decision =
 const boxLimit = 600;
 const coverLimit = 160;
 const pointCoverLimit = 4000;
+const costlyCover = 16;
+const costlyBoxes = 40;
 
 /**
  * Decides a problem by proof: every box of the uncertain variables gets one fixed setting that is shown to hold all over
@@ -58,7 +62,8 @@ interface Truths {
 function search(problem: Problem, truths: Truths): Decision {
   const open: Box[] = splitOf(problem, problem.box);
   let unsettled = open.length === 0;
-  for (let spent = 0; open.length > 0 && spent < boxLimit * workShare(problem) && !isOpenQuestion(truths); spent += 1) {
+  const most = workShare(problem) < 1 ? costlyBoxes : boxLimit;
+  for (let spent = 0; open.length > 0 && spent < most && !isOpenQuestion(truths); spent += 1) {
     const box = open.pop() as Box;
     if (settleInto(problem, box, truths)) continue;
     const parts = splitOf(problem, box);
@@ -95,6 +100,7 @@ function splitOf(problem: Problem, box: Box): Box[] {
 
 function mostTelling(problem: Problem, box: Box): number | null {
   if (problem.uncertain.length < 2) return null;
+  if (workShare(problem) < 1) return mostMoving(problem, box);
   const at = bestSetting(problem, box).box;
   const margins = problem.checks.map((check) => ({ check, margin: marginOf(check.measure(reader(at))) }));
   const worst = margins.reduce((a, b) => (b.margin.low / b.check.scale < a.margin.low / a.check.scale ? b : a));
@@ -109,6 +115,19 @@ function mostTelling(problem: Problem, box: Box): number | null {
   return telling;
 }
 
+/** The input that moves the checks most from end to end, by rank: bounding each in turn would cost more than it saves. */
+function mostMoving(problem: Problem, box: Box): number | null {
+  const centre = likelySetting(problem, box).box;
+  const at = (index: number, value: number): number =>
+    leastRanked(problem.checks, withRange(centre, index, { low: value, high: value }));
+  const moved = problem.uncertain.map((index) => {
+    const range = rangeOf(box, index);
+    return { index, by: width(range) === 0 ? 0 : Math.abs(at(index, range.high) - at(index, range.low)) };
+  });
+  const most = moved.reduce((a, b) => (b.by > a.by ? b : a));
+  return most.by > 1e-9 ? most.index : null;
+}
+
 function lookAt(problem: Problem, point: Box, truths: Truths): void {
   if (truths.passing === null && works(problem, point)) truths.passing = point;
   else if (truths.failing === null && everySettingFails(problem, point, pointCoverLimit * workShare(problem)))
@@ -116,8 +135,18 @@ function lookAt(problem: Problem, point: Box, truths: Truths): void {
 }
 
 function settle(problem: Problem, box: Box): 'passes' | 'fails' | null {
+  if (workShare(problem) < 1) return settleCostly(problem, box);
   if (works(problem, box)) return 'passes';
-  return everySettingFails(problem, box, coverLimit * workShare(problem)) ? 'fails' : null;
+  return everySettingFails(problem, box, coverLimit) ? 'fails' : null;
+}
+
+/** Where bounds are costly, the middle of the box says which of the two is worth trying, and with which setting. */
+function settleCostly(problem: Problem, box: Box): 'passes' | 'fails' | null {
+  const likely = likelySetting(problem, box);
+  if (likely.value < -nearlyZero) return everySettingFails(problem, box, costlyCover) ? 'fails' : null;
+  const indices = [...problem.settings, ...problem.choices.map(({ index }) => index)];
+  const set = indices.reduce((taken, index) => withRange(taken, index, rangeOf(likely.box, index)), box);
+  return leastCertain(problem.checks, set) >= -nearlyZero ? 'passes' : null;
 }
 
 function works(problem: Problem, box: Box): boolean {

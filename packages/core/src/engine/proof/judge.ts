@@ -1,8 +1,17 @@
 import { width } from '../geometry/index.ts';
-import { nearlyZero, type Check } from './check.ts';
+import { nearlyZero, rankOf, type Check } from './check.ts';
 import { decide, type Decision } from './decide.ts';
-import { combinations, leastCertain, rangeOf, type Box, type ChoiceRange, type Problem } from './problem.ts';
-import { bestSetting } from './setting.ts';
+import {
+  combinations,
+  leastCertain,
+  rangeOf,
+  reader,
+  workShare,
+  type Box,
+  type ChoiceRange,
+  type Problem,
+} from './problem.ts';
+import { bestSetting, likelySetting } from './setting.ts';
 
 /** What can vary in a set of checks: every range, which of them can be set, and what each check reads. */
 export interface Field {
@@ -155,11 +164,22 @@ function statusOf(decision: Decision): Judged['status'] {
 
 /** The smallest sets of checks that show the outcome of the whole group. */
 function blame(group: readonly Check[], field: Field, outcome: Decision['outcome']): Check[][] {
+  if (workShare(problemOf(group, field)) < 1) return [blameWorst(group, field, outcome)];
   for (let size = 2; size <= Math.min(group.length, 3); size += 1) {
     const guilty = subsets(group, size).filter((set) => decide(problemOf(set, field)).outcome === outcome);
     if (guilty.length > 0) return guilty;
   }
   return [[...group]];
+}
+
+/** Where checks are costly, only the ones that are worst off at the likeliest setting are looked at. */
+function blameWorst(group: readonly Check[], field: Field, outcome: Decision['outcome']): Check[] {
+  const problem = problemOf(group, field);
+  const at = reader(likelySetting(problem, problem.box).box);
+  const rank = new Map(group.map((check) => [check, rankOf(check, at) / check.scale]));
+  const worst = [...group].sort((a, b) => (rank.get(a) as number) - (rank.get(b) as number));
+  const sets = [2, 3].map((size) => worst.slice(0, size));
+  return sets.find((set) => decide(problemOf(set, field)).outcome === outcome) ?? [...group];
 }
 
 function subsets<T>(items: readonly T[], size: number): T[][] {

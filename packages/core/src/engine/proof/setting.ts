@@ -6,6 +6,7 @@ import {
   halves,
   leastCertain,
   leastRanked,
+  midpoint,
   rangeOf,
   someFails,
   widest,
@@ -24,6 +25,7 @@ const gridPoints = 17;
 const refinements = 40;
 /** How far a search is refined, as a share of a range. */
 const finest = 1e-9;
+const roughly = 1e-2;
 const sacrifice = 1e9;
 
 /**
@@ -65,20 +67,32 @@ interface Search {
 }
 
 function searchSettings(problem: Problem, box: Box, enough: number): BestSetting {
-  const search: Search = { problem, box, enough };
-  const middles = atPoint(box, problem.settings, middle);
-  const start = certain(problem, middles);
+  const start = certain(problem, atPoint(box, problem.settings, middle));
   if (start.value >= enough) return start;
-  let best = ranked(problem, middles, -Infinity);
+  const proven = certain(problem, bestRanked({ problem, box, enough }, finest).box);
+  return proven.value >= start.value ? proven : start;
+}
+
+/** The setting that ranks best, refined to a share of each range. */
+function bestRanked(search: Search, share: number): BestSetting {
+  const { problem, box, enough } = search;
+  let best = ranked(problem, atPoint(box, problem.settings, middle), -Infinity);
   for (const index of problem.settings) best = searchAxis(search, best, index);
   let reach = 1 / (gridPoints - 1);
-  for (let round = 0; round < refinements && reach > finest && best.value < enough; round += 1) {
+  for (let round = 0; round < refinements && reach > share && best.value < enough; round += 1) {
     const before = best.value;
     for (const index of problem.settings) best = stepAxis(search, best, index, reach);
     if (best.value === before) reach /= 2;
   }
-  const proven = certain(problem, best.box);
-  return proven.value >= start.value ? proven : start;
+  return best;
+}
+
+/** The setting that looks best in the middle of a box: by ranks alone, roughly, over every combination. */
+export function likelySetting(problem: Problem, box: Box): BestSetting {
+  const middles = midpoint(problem, box);
+  return combinations(problem, middles)
+    .map((taken) => bestRanked({ problem, box: taken, enough: Infinity }, roughly))
+    .reduce((a, b) => (b.value > a.value ? b : a));
 }
 
 function searchAxis({ problem, box }: Search, from: BestSetting, index: number): BestSetting {
