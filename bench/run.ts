@@ -3,9 +3,9 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { Bench } from 'tinybench';
-import { assess } from '@hitchwright/core/assess';
-import { judgeHookup } from '@hitchwright/core/hookup';
+import { assess, judgeSetup } from '@hitchwright/core/assess';
 import { readSetup, setupFrom, type Setup, type SetupDocument, type YardDocument } from '@hitchwright/core/records';
+import { liftTimings } from './lift.ts';
 
 interface Row {
   readonly name: string;
@@ -29,10 +29,12 @@ const categoryOnly: SetupDocument = {
   implement: { category: '1' },
 };
 
-/** The document with every tolerance taken off. */
+/** The document with every tolerance taken off, and of every range its middle; what can be set stays so. */
 function plain(node: unknown): unknown {
   if (typeof node !== 'object' || node === null || Array.isArray(node)) return node;
+  if ('adjustable' in node) return node;
   if ('value' in node) return node.value;
+  if ('between' in node) return (node.between as number[]).reduce((sum, end) => sum + end / 2, 0);
   return Object.fromEntries(Object.entries(node).map(([key, below]) => [key, plain(below)]));
 }
 
@@ -48,12 +50,9 @@ async function speeds(): Promise<Row[]> {
   const base = 'setups read from JSON';
   bench
     .add(base, () => void readSetup(exact))
-    .add('hook-up answers, exact figures, no coupler', () => void judgeHookup(setups[0], { thresholds: false }))
-    .add('hook-up answers, uncertain figures, no coupler', () => void judgeHookup(setups[1], { thresholds: false }))
-    .add(
-      'hook-up answers, uncertain figures, U-frame with a slot',
-      () => void judgeHookup(setups[2], { thresholds: false }),
-    )
+    .add('answers, exact figures, no coupler', () => void judgeSetup(setups[0], { thresholds: false }))
+    .add('answers, uncertain figures, no coupler', () => void judgeSetup(setups[1], { thresholds: false }))
+    .add('answers, uncertain figures, U-frame with a slot', () => void judgeSetup(setups[2], { thresholds: false }))
     .add('full assessments with thresholds, category only', () => void assess(categoryOnly));
   await bench.run();
   const rates = bench.tasks.map((task) => ({ name: task.name, value: rateOf(task.result) }));
@@ -95,6 +94,21 @@ function sizes(): Row[] {
   ];
 }
 
-const rows = [...(await speeds()), ...sizes()];
+/** Times of the lift, each as a ratio to the margins of one exact setup. */
+async function liftRows(): Promise<Row[]> {
+  const timings = await liftTimings(exact);
+  const [base] = timings;
+  const inMicroseconds = ({ value, unit }: (typeof timings)[number]): number => (unit === 'ms' ? value * 1000 : value);
+  return timings.map((timing) => ({
+    name: timing.name,
+    value: Number(timing.value.toPrecision(3)),
+    unit: timing.unit,
+    ...(base === undefined
+      ? {}
+      : { ratioTo: base.name, ratio: Number((inMicroseconds(timing) / inMicroseconds(base)).toPrecision(3)) }),
+  }));
+}
+
+const rows = [...(await speeds()), ...(await liftRows()), ...sizes()];
 if (process.argv.includes('--json')) for (const row of rows) console.log(JSON.stringify(row));
 else console.table(rows);

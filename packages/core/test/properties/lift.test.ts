@@ -58,13 +58,15 @@ describe('closure', () => {
 
 const setupsTried = Number(process.env['PROPERTY_SETUPS'] ?? 40);
 const samplesEach = 1000;
+/** Where only the proven lift is looked at besides. */
+const fewerSamples = 200;
 /** Rounding in sums of thousands of millimetres or kilograms. */
 const rounding = 1e-7;
 
 /** The bounds of one quantity over the whole box [mm, deg, kg]. */
 type Bounds = ReadonlyMap<Seen, Interval>;
 
-function boundsOver(question: SetupQuestion, box: Box): Bounds {
+function boundsOver(question: SetupQuestion, box: Box, forceOnly = false): Bounds {
   const at = reader(box);
   const bounds = new Map<Seen, Interval>();
   const ofCheck = (seen: Seen, id: string): void => {
@@ -72,7 +74,7 @@ function boundsOver(question: SetupQuestion, box: Box): Bounds {
     if (check !== undefined) bounds.set(seen, check.measure(at).quantity);
   };
   ofCheck('force', 'lift.force');
-  if (!question.lift.structure.linkage) return bounds;
+  if (forceOnly || !question.lift.structure.linkage) return bounds;
   ofCheck('closes', 'lift.linkage');
   ofCheck('clearance', 'limit.clearance');
   ofCheck('topLink', 'front.topLink');
@@ -122,7 +124,7 @@ interface Spread {
 }
 
 /** Random truths first; then, from the outermost of them, each input by itself to its ends as long as that goes further. */
-function spreadOver(question: SetupQuestion, box: Box, bounds: Bounds, seed: number) {
+function spreadOver(question: SetupQuestion, box: Box, bounds: Bounds, how: { seed: number; samples: number }) {
   const look = openTruth(question);
   const found = new Map<Seen, Spread>();
   const note = (at: Box): void => {
@@ -135,8 +137,8 @@ function spreadOver(question: SetupQuestion, box: Box, bounds: Bounds, seed: num
       found.set(what, known);
     }
   };
-  const stream = numbers(seed);
-  for (let i = 0; i < samplesEach; i += 1) {
+  const stream = numbers(how.seed);
+  for (let i = 0; i < how.samples; i += 1) {
     note(point(box, ({ low, high }) => low + stream.next().value * (high - low)));
   }
   const sampled = new Map([...found].map(([what, { low, high }]) => [what, high - low]));
@@ -190,12 +192,12 @@ describe('bounds through the lift against sampled truth', () => {
             middles(question);
             for (const provenOnly of [false, true]) {
               const box = boxOf(question, share, provenOnly);
-              const bounds = boundsOver(question, box);
-              const { found, sampled } = spreadOver(question, box, bounds, seed);
+              const bounds = boundsOver(question, box, provenOnly);
+              const samples = provenOnly ? fewerSamples : samplesEach;
+              const { found, sampled } = spreadOver(question, box, bounds, { seed, samples });
               for (const [what, { low, high }] of bounds) {
                 const spread = found.get(what);
                 if (spread === undefined || spread.high - spread.low < 0.01 || high > 1e6) continue;
-                if (provenOnly && what !== 'force') continue;
                 here.push({
                   what: provenOnly ? `${what}, as proven` : what,
                   searched: (high - low) / (spread.high - spread.low),
@@ -258,14 +260,15 @@ describe('bounds through the lift against sampled truth', () => {
   });
 
   test('in all of them the median bound is at most a quarter wider than the truth', () => {
-    report('all', widths);
     for (const what of new Set(widths.map((one) => one.what))) {
       report(
         what,
         widths.filter((one) => one.what === what),
       );
     }
-    expect(widths.length).toBeGreaterThan(100);
-    expect(middleOf(widths.map(({ searched }) => searched))).toBeLessThanOrEqual(1.25);
+    const asked = widths.filter(({ what }) => what !== 'closes' && what !== 'force, as proven');
+    report('force, attitude, clearance, top link and tyre gap together', asked);
+    expect(asked.length).toBeGreaterThan(100);
+    expect(middleOf(asked.map(({ searched }) => searched))).toBeLessThanOrEqual(1.25);
   });
 });

@@ -20,13 +20,13 @@ import { stationAt, type SideStage } from './sideStage.ts';
 import { isShortAt } from './worst.ts';
 
 /** Tractor, coupler and implement from the side: what stands still, and what moves with the lift. */
-export interface Picture {
+interface Picture {
   readonly still: readonly Item[];
   readonly moving: (station: number) => readonly Item[];
 }
 
 /** Where a picture is drawn: its pen, its box, and up to where the level of the balls is carried. */
-export interface Setting {
+interface Setting {
   readonly pen: Pen;
   readonly box: Bounds;
   readonly extent: Extent;

@@ -12,7 +12,7 @@ export interface SideLayout {
 }
 
 /** Room wanted around the picture [paper mm]. */
-export interface Surround {
+interface Surround {
   readonly right: number;
   readonly above: number;
   readonly below: number;

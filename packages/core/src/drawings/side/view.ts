@@ -27,7 +27,7 @@ import { worstAt } from './worst.ts';
 import { wrappedFigures } from './wrapping.ts';
 
 /** A side view ready to be drawn at any station, with the layout that plots beside it share. */
-export interface OpenView {
+interface OpenView {
   readonly layout: SideLayout;
   readonly scene: (station: number) => Scene;
 }

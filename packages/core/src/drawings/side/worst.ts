@@ -4,7 +4,7 @@ import { printMarginSize, type UnitSystem } from '../../units/index.ts';
 import { heightText } from './readings.ts';
 
 /** The worst that is to be said of one height, and whether it is in the way. */
-export interface Worst {
+interface Worst {
   readonly words: string;
   readonly isBad: boolean;
 }

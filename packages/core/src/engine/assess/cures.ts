@@ -1,8 +1,8 @@
 import { readSetup, withEdits, type Setup, type SetupDocument } from '../../records/index.ts';
-import type { CheckId, Finding } from '../findings/index.ts';
+import { judgeLines, type CheckId, type Finding } from '../findings/index.ts';
 import type { Cure } from './answer.ts';
 import { candidatesFor, type Candidate } from './candidates.ts';
-import { judgeSetup } from './judgeSetup.ts';
+import { judgeSetup, prepareSetup } from './judgeSetup.ts';
 
 /** Candidates tried together at most, and trials made at most: a shelf is short and a set is small. */
 const largestSet = 4;
@@ -44,6 +44,7 @@ function tryOut(
   together: readonly Candidate[],
   candidate: Candidate,
 ): Trial | null {
+  if (!isWorthTrying(document, before, together)) return null;
   const after = findingsWith(document, together);
   if (after === null || before.some((finding, i) => isWorse(finding, after[i]))) return null;
   const cures = before
@@ -52,14 +53,34 @@ function tryOut(
   return cures.length === 0 ? null : { candidate, cures };
 }
 
-function findingsWith(document: SetupDocument, candidates: readonly Candidate[]): readonly Finding[] | null {
+/** Most candidates show at the joints alone that they make something worse or change nothing: the lift is not asked for those. */
+function isWorthTrying(document: SetupDocument, before: readonly Finding[], together: readonly Candidate[]): boolean {
+  const setup = setupWith(document, together);
+  if (setup === null) return false;
+  const atJoints = new Map(judgedAtJoints(setup).map((finding) => [finding.id, finding]));
+  const touched = before.filter(({ id }) => atJoints.has(id));
+  if (touched.some((finding) => isWorse(finding, atJoints.get(finding.id)))) return false;
+  const others = before.filter(({ id, core, status }) => core && status === 'fail' && !atJoints.has(id));
+  return others.length > 0 || touched.some((finding) => finding.status === 'fail' && isMet(atJoints.get(finding.id)));
+}
+
+function judgedAtJoints(setup: Setup): readonly Finding[] {
+  return judgeLines(prepareSetup(setup, 'joints'), { thresholds: false }).findings;
+}
+
+function setupWith(document: SetupDocument, candidates: readonly Candidate[]): Setup | null {
   const reading = readSetup(
     withEdits(
       document,
       candidates.flatMap((candidate) => candidate.edits),
     ),
   );
-  return reading.ok ? judgeSetup(reading.setup, { thresholds: false }).findings : null;
+  return reading.ok ? reading.setup : null;
+}
+
+function findingsWith(document: SetupDocument, candidates: readonly Candidate[]): readonly Finding[] | null {
+  const setup = setupWith(document, candidates);
+  return setup === null ? null : judgeSetup(setup, { thresholds: false }).findings;
 }
 
 function isMet(finding: Finding | undefined): boolean {

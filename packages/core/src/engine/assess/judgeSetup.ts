@@ -12,6 +12,9 @@ export interface SetupQuestion extends Question {
   readonly lift: LiftQuestion;
 }
 
+/** How much of a setup is judged: everything, or only the checks at the two joints. */
+export type Scope = 'everything' | 'joints';
+
 /** A setup judged, with what a drawing or a report needs to read the same numbers again. */
 export interface SetupJudgement extends Judgement {
   readonly question: SetupQuestion;
@@ -21,13 +24,15 @@ export interface SetupJudgement extends Judgement {
  * Opens the ledger of a setup and finds what each check reads.
  *
  * @param setup a setup that was read [record]
+ * @param scope everything, or only the checks at the two joints [name]
  * @returns inputs, checks and what can vary [mm, deg, kg]
  */
-export function prepareSetup(setup: Setup): SetupQuestion {
+export function prepareSetup(setup: Setup, scope: Scope = 'everything'): SetupQuestion {
   const ledger = openLedger(setup);
   const joint = openJoint(setup, ledger);
   const lift = openLift(joint);
-  const lines = [...hookupLines(joint, swingOf(lift)), ...liftLines(lift)].sort(
+  const atJoints = hookupLines(joint, swingOf(lift));
+  const lines = (scope === 'joints' ? atJoints : [...atJoints, ...liftLines(lift)]).sort(
     (a, b) => checkIds.indexOf(a.id) - checkIds.indexOf(b.id),
   );
   return { ...openQuestion(ledger, lines), ledger, joint, lift };

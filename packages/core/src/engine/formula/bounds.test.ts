@@ -32,6 +32,7 @@ const tame: Readonly<Record<string, (w: Writer, a: Step, b: Step) => Step>> = {
   arcSine: (w, a) => w.arcSine(w.multiply(w.constant(0.9), w.sine(a))),
   lesser: (w, a, b) => w.lesser(a, b),
   greater: (w, a, b) => w.greater(a, b),
+  tighten: (w, a, b) => w.tighten(w.add(a, b)),
 };
 
 /** Operations on whatever comes: some truths of a box may lie where a root or an arc sine is clipped. */

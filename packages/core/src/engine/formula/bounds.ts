@@ -35,7 +35,7 @@ interface Rooms {
  *
  * @param formula what is computed [formula]
  * @param places into how many pieces the lift is cut [count]
- * @returns the bounder; it remembers the box it saw last [bounder]
+ * @returns the bounder; it remembers the boxes it saw last [bounder]
  */
 export function openBounder(formula: Formula, places: number): Bounder {
   const at = (op: number): Step[] => [...formula.ops.keys()].filter((step) => formula.ops[step] === op);
@@ -51,8 +51,8 @@ export function openBounder(formula: Formula, places: number): Bounder {
   const lane = (i: number): Interval => ({ low: i / places, high: (i + 1) / places });
   const stepsOf = remembered((result: Step) => stepsFor(formula, [result]));
   let box: readonly Interval[] = [];
-  const found = new Map<string, Interval>();
   const isEnclosed = new Uint8Array(formula.ops.length);
+  const seen: Seen[] = [];
   return {
     places,
     leavesOf: remembered((result) =>
@@ -61,9 +61,12 @@ export function openBounder(formula: Formula, places: number): Bounder {
         .map((step) => formula.detail[step] as number),
     ),
     extreme: (result, leaves, sense) => {
-      lookAt(leaves, result);
+      const { found } = seenBefore(seen, leaves);
       const key = `${result} ${sense}`;
-      const bounds = found.get(key) ?? extremeOf(rooms, stepsOf(result), { leaves, lane }, sense);
+      const known = found.get(key);
+      if (known !== undefined) return known;
+      lookAt(leaves, result);
+      const bounds = extremeOf(rooms, stepsOf(result), { leaves, lane }, sense);
       found.set(key, bounds);
       return bounds;
     },
@@ -76,13 +79,30 @@ export function openBounder(formula: Formula, places: number): Bounder {
   function lookAt(leaves: readonly Interval[], result: Step): void {
     if (!sameBox(box, leaves)) {
       box = leaves.slice();
-      found.clear();
       isEnclosed.fill(0);
     }
     const fresh = stepsOf(result).filter((step) => isEnclosed[step] === 0);
     encloseTightly(rooms, fresh, stepsOf, { leaves, lane });
     for (const step of fresh) isEnclosed[step] = 1;
   }
+}
+
+/** A box that was bounded, with what was found. */
+interface Seen {
+  readonly box: readonly Interval[];
+  readonly found: Map<string, Interval>;
+}
+
+/** Boxes that are remembered: a decision comes back to the same few. */
+const mostSeen = 12;
+
+function seenBefore(seen: Seen[], leaves: readonly Interval[]): Seen {
+  const known = seen.find(({ box }) => sameBox(box, leaves));
+  if (known !== undefined) return known;
+  const fresh = { box: leaves.slice(), found: new Map<string, Interval>() };
+  seen.unshift(fresh);
+  if (seen.length > mostSeen) seen.pop();
+  return fresh;
 }
 
 function remembered<T>(make: (step: Step) => T): (step: Step) => T {

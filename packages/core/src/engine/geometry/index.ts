@@ -22,4 +22,4 @@ export {
   width,
   type Interval,
 } from './interval.ts';
-export { gapBetween, turned, type Outline, type Point } from './outline.ts';
+export { gapBetween, gapToDisc, turned, type Outline, type Point } from './outline.ts';

@@ -20,6 +20,20 @@ export function gapBetween(a: Outline, b: Outline): number {
   return separation <= 0 ? separation : Math.min(cornerDistance(a, b), cornerDistance(b, a));
 }
 
+/** The gap between a convex outline and a disc [mm], minus the least shift that would part them where they overlap. */
+export function gapToDisc(outline: Outline, centre: Point, radius: number): number {
+  const nearest = Math.min(...edges(outline).map((edge) => distanceToEdge(centre, edge)));
+  return (isInside(outline, centre) ? -nearest : nearest) - radius;
+}
+
+/** Is a point on the same side of every edge? */
+function isInside(outline: Outline, point: Point): boolean {
+  const sides = edges(outline).map(([from, to]) =>
+    Math.sign((to[0] - from[0]) * (point[1] - from[1]) - (to[1] - from[1]) * (point[0] - from[0])),
+  );
+  return !(sides.includes(1) && sides.includes(-1));
+}
+
 function bestSeparation(a: Outline, b: Outline): number {
   return Math.max(...edges(a).map(([from, to]) => separationAlongNormal(from, to, a, b)));
 }

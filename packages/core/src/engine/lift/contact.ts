@@ -1,7 +1,9 @@
 import type { OutlineRecord } from '../../records/index.ts';
 import {
   add,
+  exactly,
   gapBetween,
+  gapToDisc,
   greater,
   lesser,
   middle,
@@ -11,24 +13,28 @@ import {
   type Outline,
 } from '../geometry/index.ts';
 import type { Line, NamedCheck, Reason } from '../findings/index.ts';
-import type { Reading, Term } from '../proof/index.ts';
+import type { Reading } from '../proof/index.ts';
 import { liftLimits } from './limits.ts';
 import { holdsUpper, type LiftQuestion } from './question.ts';
 import { openRun } from './run.ts';
-import { throughLift, type LiftSteps } from './throughLift.ts';
+import { throughLift } from './throughLift.ts';
 
 /** Pieces that the lift is cut into here: a gap is bounded less tightly over a piece than a margin of one formula. */
 const pieces = 96;
-/** Corners of the polygon that stands around a tyre. */
-const tyreCorners = 24;
 /** Every so manieth piece is looked at first. */
 const stride = 8;
 
-/** A part in both views: its side view, how far it reaches sideways where known, and its drawn tolerance [mm]. */
+/** A part that moves: its side view, how far it reaches sideways where known, and its drawn tolerance [mm]. */
 interface Part {
   readonly side: Outline;
   readonly across: Interval | null;
-  /** How much nearer, and how much farther, the part can stand than it is drawn. */
+  readonly slack: number;
+}
+
+/** A part of the tractor: the gap it leaves in the side view, and how much nearer and farther it can stand. */
+interface Obstacle {
+  readonly gapTo: (outline: Outline) => number;
+  readonly across: Interval | null;
   readonly nearer: number;
   readonly farther: number;
 }
@@ -64,68 +70,72 @@ interface Bodies {
 
 function contactCheck(lift: LiftQuestion, bodies: Bodies): NamedCheck {
   const { formula, steps } = throughLift(lift.structure, 'stroke');
-  const wanted = [steps.pins.x, steps.pins.z, steps.pitch, ...frameSteps(steps)];
+  const frames = [
+    { parts: bodies.carried, steps: [steps.pins.x, steps.pins.z, steps.pitch] as const },
+    { parts: bodies.between, steps: [steps.body.origin.x, steps.body.origin.z, steps.body.pitch] as const },
+  ].filter(({ parts }) => parts.length > 0);
+  const wanted = frames.flatMap((frame) => frame.steps);
   const run = openRun(formula, lift.leaves, wanted, pieces);
-  const placed = ([x, z, pitch]: readonly [number, number, number]) => {
-    const along = [run.along(x), run.along(z), run.along(pitch)] as const;
-    return (at: Reading): Placed => ({ x: along[0](at), z: along[1](at), pitch: along[2](at) });
-  };
-  const implementAt = placed([steps.pins.x, steps.pins.z, steps.pitch]);
-  const frameAt = placed(frameSteps(steps));
+  const moving = frames.map(({ parts, steps: [x, z, pitch] }): Moving => {
+    const [xs, zs, pitches] = [run.along(x), run.along(z), run.along(pitch)];
+    const [nearX, nearZ, nearPitch] = [run.values(x), run.values(z), run.values(pitch)];
+    const points = (values: readonly number[]): Interval[] => values.map(exactly);
+    return {
+      parts,
+      along: (at) => ({ x: xs(at), z: zs(at), pitch: pitches(at) }),
+      near: (at) => ({ x: points(nearX(at)), z: points(nearZ(at)), pitch: points(nearPitch(at)) }),
+    };
+  });
   const play = lift.joint.tractor('sidePlay');
   const stands = standing(lift, bodies);
-  const gap: Term = (at) => {
-    const obstacles = stands(at);
-    const sway = play(at);
-    const least = (parts: readonly Part[], where: Placed): Interval[] =>
-      parts.flatMap((part) => obstacles.map((obstacle) => leastGap(part, obstacle, where, sway)));
-    return [...least(bodies.carried, implementAt(at)), ...least(bodies.between, frameAt(at))].reduce(lesser);
-  };
-  const band = { low: liftLimits.machineGap, high: liftLimits.machineGap };
+  const gap = (at: Reading, where: (one: Moving) => Placed): Interval =>
+    moving
+      .flatMap((one) => {
+        const placed = where(one);
+        return one.parts.flatMap((part) => stands(at).map((obstacle) => leastGap(part, obstacle, placed, play(at))));
+      })
+      .reduce(lesser);
+  const band = exactly(liftLimits.machineGap);
   return {
     id: 'contact.machines',
     unit: 'mm',
     scale: 20,
-    measure: (at) => ({ quantity: gap(at), low: band, high: null }),
-    estimate: (at) => middle(gap(middles(at))) - band.low,
+    measure: (at) => ({ quantity: gap(at, (one) => one.along(at)), low: band, high: null }),
+    estimate: (at) => middle(gap(at, (one) => one.near(at))) - band.low,
     reads: (at) => [...wanted.map((step) => run.reads(step)(at)), play(at), stands(at)],
   };
 }
 
-function middles(at: Reading): Reading {
-  return (index) => {
-    const value = middle(at(index));
-    return { low: value, high: value };
-  };
+/** Parts of one frame, with where it is over each piece of the lift, and at a few places at the middle of a box. */
+interface Moving {
+  readonly parts: readonly Part[];
+  readonly along: (at: Reading) => Placed;
+  readonly near: (at: Reading) => Placed;
 }
 
-function frameSteps({ body }: LiftSteps): [number, number, number] {
-  return [body.origin.x, body.origin.z, body.pitch];
-}
-
-/** The tractor's parts: those that are drawn, and its tyres as polygons around their circles. */
-function standing({ joint }: LiftQuestion, { fixed, tyres }: Bodies): (at: Reading) => readonly Part[] {
-  if (!tyres) return () => fixed;
+/** The tractor's parts: those that are drawn, and its tyres as discs that stand on the ground below the axle. */
+function standing({ joint }: LiftQuestion, { fixed, tyres }: Bodies): (at: Reading) => readonly Obstacle[] {
+  const drawn = fixed.map(({ side, across, slack }): Obstacle => ({
+    gapTo: (outline) => gapBetween(outline, side),
+    across,
+    nearer: slack,
+    farther: slack,
+  }));
+  if (!tyres) return () => drawn;
   const radius = joint.tractor('tyreRadius');
   const span = joint.tractor('tyreInnerSpan');
   return (at) => {
     const inner = span(at).low / 2;
-    const side = around(radius(at).high);
-    const excess = radius(at).high * (1 / Math.cos(Math.PI / tyreCorners) - 1);
-    const drawn = { side, nearer: 0, farther: excess + 2 * width(radius(at)) + width(span(at)) / 2 };
-    const right: Part = { ...drawn, across: { low: inner, high: Infinity } };
-    const left: Part = { ...drawn, across: { low: -Infinity, high: -inner } };
-    return [...fixed, right, left];
+    const size = radius(at).high;
+    const disc = {
+      gapTo: (outline: Outline) => gapToDisc(outline, [0, size], size),
+      nearer: 0,
+      farther: 2 * width(radius(at)) + width(span(at)) / 2,
+    };
+    const right: Obstacle = { ...disc, across: { low: inner, high: Infinity } };
+    const left: Obstacle = { ...disc, across: { low: -Infinity, high: -inner } };
+    return [...drawn, right, left];
   };
-}
-
-/** A polygon whose sides touch a wheel that stands on the ground below the axle. */
-function around(radius: number): Outline {
-  const corner = radius / Math.cos(Math.PI / tyreCorners);
-  return Array.from({ length: tyreCorners }, (_, i) => {
-    const angle = (2 * Math.PI * i) / tyreCorners;
-    return [corner * Math.cos(angle), radius + corner * Math.sin(angle)] as const;
-  });
 }
 
 function drawnParts(outlines: readonly OutlineRecord<string>[] | undefined): Part[] {
@@ -134,19 +144,19 @@ function drawnParts(outlines: readonly OutlineRecord<string>[] | undefined): Par
     const ys = rear?.map(([y]) => y);
     const across = ys === undefined ? null : { low: Math.min(...ys), high: Math.max(...ys) };
     const slack = plusMinusMm ?? 0;
-    return [{ side, across, nearer: slack, farther: slack }];
+    return [{ side, across, slack }];
   });
 }
 
 /** The least gap over the lift; two parts that pass beside one another are clear whatever the side view shows. */
-function leastGap(part: Part, obstacle: Part, where: Placed, sway: Interval): Interval {
+function leastGap(part: Part, obstacle: Obstacle, where: Placed, sway: Interval): Interval {
   const beside = { low: apartSideways(part, obstacle, sway.high), high: apartSideways(part, obstacle, sway.low) };
-  const slack = { low: -part.nearer - obstacle.nearer, high: part.farther + obstacle.farther };
+  const slack = { low: -part.slack - obstacle.nearer, high: part.slack + obstacle.farther };
   const least = leastOver(part, obstacle, where);
   return add(greater(least, beside), slack);
 }
 
-function apartSideways(part: Part, obstacle: Part, sway: number): number {
+function apartSideways(part: Part, obstacle: Obstacle, sway: number): number {
   if (part.across === null || obstacle.across === null) return -Infinity;
   return Math.max(obstacle.across.low - part.across.high - sway, part.across.low - sway - obstacle.across.high);
 }
@@ -155,7 +165,7 @@ function apartSideways(part: Part, obstacle: Part, sway: number): number {
  * The least over all pieces: a few are looked at first, and the others only where what moved between them could bring the
  * gap below the least so far.
  */
-function leastOver(part: Part, obstacle: Part, where: Placed): Interval {
+function leastOver(part: Part, obstacle: Obstacle, where: Placed): Interval {
   const count = where.x.length;
   const farthest = Math.max(...part.side.map(([a, b]) => Math.hypot(a, b)));
   const at = (piece: number): Interval => gapOver(part, obstacle, where, piece);
@@ -181,7 +191,7 @@ function movedBetween({ x, z, pitch }: Placed, from: number, to: number, farthes
 }
 
 /** Over one piece: the gap in the middle of the place, less and more by how far the farthest corner can move from there. */
-function gapOver(part: Part, obstacle: Part, where: Placed, piece: number): Interval {
+function gapOver(part: Part, obstacle: Obstacle, where: Placed, piece: number): Interval {
   const [x, z, pitch] = [where.x[piece], where.z[piece], where.pitch[piece]] as [Interval, Interval, Interval];
   const placed = turned(part.side, middle(pitch)).map(([a, b]): readonly [number, number] => [
     a + middle(x),
@@ -189,6 +199,6 @@ function gapOver(part: Part, obstacle: Part, where: Placed, piece: number): Inte
   ]);
   const farthest = Math.max(...part.side.map(([a, b]) => Math.hypot(a, b)));
   const spread = Math.hypot(width(x), width(z)) / 2 + (farthest * width(pitch)) / 2;
-  const gap = gapBetween(placed, obstacle.side);
+  const gap = obstacle.gapTo(placed);
   return { low: gap - spread, high: gap + spread };
 }

@@ -28,6 +28,8 @@ export interface Run {
   readonly greatestEstimate: (result: Step) => (at: Reading) => number;
   /** Bounds of a result over each piece of its course. */
   readonly along: (result: Step) => (at: Reading) => readonly Interval[];
+  /** A result at a few places of its course, at the middle of a box. */
+  readonly values: (result: Step) => (at: Reading) => readonly number[];
   /** Reads the inputs of a result. */
   readonly reads: (result: Step) => (at: Reading) => void;
 }
@@ -78,6 +80,10 @@ export function openRun(
     greatestEstimate: (result) => {
       const values = estimated(result);
       return (at) => Math.max(...values(at));
+    },
+    values: (result) => {
+      const values = estimated(result);
+      return (at) => [...values(at)];
     },
     along: (result) => (at) => made.bounder.along(result, rangesAt(at)),
     reads: (result) => (at) => {

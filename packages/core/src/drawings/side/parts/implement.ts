@@ -32,12 +32,12 @@ export function hasOutlines({ setup }: SideStage): boolean {
 function plainImplement(stage: SideStage, mast: Point): Item[] {
   const { centre, lowest } = stage;
   const block = blockOf([centre.behind.value, centre.above.value], lowest);
-  const middle = Math.min(block.top - 20, Math.max(block.bottom + 20, 0));
+  const middle = Math.min(block.top - 70, Math.max(block.bottom + cutOf(block) / 3 + frame, 0));
   const role = lineOf('thin', centre.behind);
   return [
     plank(role, topOf(stage, mast), [block.left + 40, block.top], brace),
-    body(role, silhouette(block, lowest)),
     plank('heavy', [0, 0], [block.left + 26, middle], frame),
+    body(role, silhouette(block, lowest)),
     ...headstock(stage, mast),
   ];
 }
@@ -66,9 +66,15 @@ function blockOf([behind, above]: Point, lowest: Point | null): Bounds {
   return { left, right, bottom: Math.min(bottom, above - 40), top: above + half };
 }
 
+/** How much is cut off a corner of the block [mm]. */
+function cutOf({ top, bottom }: Bounds): number {
+  return Math.min(60, (top - bottom) / 4);
+}
+
 /** The block with its corners cut, drawn out to the lowest part where that hangs below it. */
-function silhouette({ left, right, bottom, top }: Bounds, lowest: Point | null): Point[] {
-  const cut = Math.min(60, (top - bottom) / 4);
+function silhouette(block: Bounds, lowest: Point | null): Point[] {
+  const { left, right, bottom, top } = block;
+  const cut = cutOf(block);
   const base: Point[] =
     lowest === null || lowest[1] > bottom - 1
       ? [
@@ -80,7 +86,7 @@ function silhouette({ left, right, bottom, top }: Bounds, lowest: Point | null):
           [lowest[0] + 25, lowest[1]],
         ];
   return [
-    [left, bottom + cut],
+    [left, bottom + cut / 3],
     ...base,
     [right, bottom + cut],
     [right, top - cut],

@@ -18,7 +18,7 @@ const sleeve = 19;
 const ball = 22;
 
 /** How the lines of the linkage are drawn: dashed where its figures stand in for measurements. */
-export function linkageRole({ answer }: SideStage, ...keys: readonly string[]): LineRole {
+function linkageRole({ answer }: SideStage, ...keys: readonly string[]): LineRole {
   return lineOf('thin', ...keys.map((key) => shown(answer, `tractor.${key}`, 0)));
 }
 
