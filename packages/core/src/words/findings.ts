@@ -25,6 +25,7 @@ const needs: Readonly<Record<Need, string>> = {
   tyres: 'Not checked: needs the radius of the rear tyres and the gap between them.',
   outlines: 'Not checked: needs outlines of the tractor and of the implement.',
   lowestPart: 'Not checked: needs the lowest part of the implement.',
+  heights: 'Not checked: needs the lowest and the highest ball height of the lift.',
   linkage: 'Not checked: needs the lower links and the top link placed on the tractor.',
 };
 

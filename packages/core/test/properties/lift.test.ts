@@ -255,8 +255,8 @@ describe('bounds through the lift against sampled truth', () => {
       { numRuns: setupsTried },
     );
     console.log(`wide ranges: ${closing} truths that close stay inside, ${open} that do not close passed over`);
-    expect(closing).toBeGreaterThan(1000);
-    expect(open).toBeGreaterThan(100);
+    expect(closing).toBeGreaterThan(100 * setupsTried);
+    expect(open).toBeGreaterThan(setupsTried / 4);
   });
 
   test('in all of them the median bound is at most a quarter wider than the truth', () => {

@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { evaluate, openWorkspace, stepsFor, valueAt } from '../../src/engine/formula/index.ts';
 import { ratedLift } from '../../src/engine/lift/ratedLift.ts';
-import { testDistance } from '../../src/engine/lift/supply.ts';
 import type { LiftSteps } from '../../src/engine/lift/throughLift.ts';
 import { withEdits } from '../../src/records/index.ts';
 import { evaluated, middles, questionOf, spaced } from '../references/engineAt.ts';
@@ -21,6 +20,8 @@ import { weightsAt } from '../references/weights.ts';
 import { documentOf, liftCases, unknownTo, type Held, type LiftCase } from './generateLift.ts';
 
 const lanes = spaced(25);
+/** The second test point lies this far behind the balls [mm]. */
+const testDistance = 610;
 const held = (...kinds: Held[]): fc.Arbitrary<Held> => fc.constantFrom(...kinds);
 const figure = (of: Readonly<Record<string, number>>, key: string): number => of[key] ?? 0;
 

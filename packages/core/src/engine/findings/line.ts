@@ -19,7 +19,7 @@ export type NotNeeded =
   | 'noCarryHeight';
 
 /** What a check that was not made would need. */
-export type Need = 'ratedLoad' | 'pinLoad' | 'tyres' | 'outlines' | 'lowestPart' | 'linkage' | 'load';
+export type Need = 'ratedLoad' | 'pinLoad' | 'tyres' | 'outlines' | 'lowestPart' | 'linkage' | 'heights' | 'load';
 
 /** What becomes of one check of the list: it is computed, or settled by what the records say. */
 export type Line<Reason extends string = string> =

@@ -143,7 +143,10 @@ describe('the slope of every operation lies in the range that is handed back', (
   });
 
   test('what is one number all over the box is asked for no slope', () => {
-    const [byA, byB] = slopesOf((w, x, y) => w.multiply(x, y), [interval(2, 2), interval(0, 1)]) as [Interval, Interval];
+    const [byA, byB] = slopesOf((w, x, y) => w.multiply(x, y), [interval(2, 2), interval(0, 1)]) as [
+      Interval,
+      Interval,
+    ];
     expect(byA).toEqual(interval(0, 0));
     expect(byB).toEqual(interval(2, 2));
   });

@@ -14,8 +14,7 @@ import type { Turns } from './room.ts';
  * @source our own definitions, docs/method/hookup.md; figures: docs/sources.md
  */
 export function hookupLines(joint: Joint, turns: Turns | null): Line<Reason>[] {
-  const held: Turns = turns ?? ((at) => [joint.turn(at)]);
-  const checks = new Map([...frontChecks(joint), ...rearChecks(joint, held)].map((check) => [check.id, check]));
+  const checks = new Map([...frontChecks(joint), ...rearChecks(joint, turns)].map((check) => [check.id, check]));
   return hookupIds.map((id) => lineOf(joint, id, checks.get(id)));
 }
 

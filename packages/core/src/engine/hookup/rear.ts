@@ -6,7 +6,7 @@ import { limits } from './limits.ts';
 import { roomCheck, type Turns } from './room.ts';
 
 /** The checks where a coupler's hooks, claws, bar or frame meet the implement. */
-export function rearChecks(joint: Joint, turns: Turns): NamedCheck[] {
+export function rearChecks(joint: Joint, turns: Turns | null): NamedCheck[] {
   const { rear, coupler, implement } = joint;
   return [
     playWithin('rear.lowerPin', limits.lowerPlay, coupler('hookSeat'), rear.lowerOver),

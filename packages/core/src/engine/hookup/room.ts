@@ -15,20 +15,34 @@ import type { Reading, Term } from '../proof/index.ts';
 import { atLeastZero, type NamedCheck } from '../findings/index.ts';
 import type { Joint } from '../joint/index.ts';
 
-/** How far the implement is turned against the hooks, over each piece of the lift [rad]; one piece where it never changes. */
-export type Turns = (at: Reading) => readonly Interval[];
+/**
+ * How far the implement is turned against the hooks: over each piece of the lift, and at the middle of a box, quickly
+ * [rad]. In a rigid frame it never changes with the lift; hooks on the links turn against what they hold.
+ */
+export interface Turns {
+  readonly along: (at: Reading) => readonly Interval[];
+  readonly near: (at: Reading) => readonly number[];
+  readonly reads: (at: Reading) => void;
+}
 
 /**
  * Room for hooks, posts and levers all through the lift: from outlines where both machines have them, from a gauge block
- * where one was passed. With neither, the block is an unknown that is asked. In a rigid frame nothing changes with the
- * lift; hooks on the links turn against what they hold.
+ * where one was passed. With neither, the block is an unknown that is asked.
  */
-export function roomCheck(joint: Joint, turns: Turns): NamedCheck {
-  const outlines = outlineRoom(joint, turns);
+export function roomCheck(joint: Joint, turns: Turns | null): NamedCheck {
+  const outlines = outlineGap(joint);
   const gauge = gaugeRoom(joint);
   if (outlines === null) return atLeastZero('rear.room', 5, gauge);
-  if (!joint.ledger.given('implement.freeRoomLower')) return atLeastZero('rear.room', 5, outlines);
-  return atLeastZero('rear.room', 5, (at) => lesser(outlines(at), gauge(at)));
+  const isGauged = joint.ledger.given('implement.freeRoomLower');
+  const either = (room: Interval, at: Reading): Interval => (isGauged ? lesser(room, gauge(at)) : room);
+  const along = turns === null ? (at: Reading) => [joint.turn(at)] : turns.along;
+  const check = atLeastZero('rear.room', 5, (at) => either(outlines(at, along(at)), at));
+  if (turns === null) return check;
+  return {
+    ...check,
+    estimate: (at) => middle(either(outlines(at, turns.near(at).map(exactly)), at)),
+    reads: (at) => [turns.reads(at), either(outlines(at, [exactly(0)]), at)],
+  };
 }
 
 function gaugeRoom(joint: Joint): Term {
@@ -39,28 +53,33 @@ function gaugeRoom(joint: Joint): Term {
   return (at) => lesser(lower(at), upper(at));
 }
 
-function outlineRoom(joint: Joint, turns: Turns): Term | null {
+/** The least gap between outlines, the implement turned by each of some angles; null where one side has none. */
+function outlineGap(joint: Joint): ((at: Reading, turns: readonly Interval[]) => Interval) | null {
   const bodies = joint.setup.implement.outlines ?? [];
   const hooks = joint.setup.coupler?.outlines ?? [];
   if (bodies.length === 0 || hooks.length === 0) return null;
   const behind = joint.coupler('hookBehind');
   const rise = joint.coupler('hookRise');
-  const least = rememberingLast((place) =>
-    bodies.flatMap((body) => hooks.map((hook) => gap(body, hook, place))).reduce(lesser),
+  const least = rememberingLast((places) =>
+    places.flatMap((place) => bodies.flatMap((body) => hooks.map((hook) => gap(body, hook, place)))).reduce(lesser),
   );
-  return (at) =>
-    turns(at)
-      .map((turn) => least({ behind: behind(at), rise: rise(at), turn }))
-      .reduce(lesser);
+  return (at, turns) => {
+    const from = { behind: behind(at), rise: rise(at) };
+    return least(turns.map((turn) => ({ ...from, turn })));
+  };
 }
 
-/** Most readings of a box ask for the place just asked for. */
-function rememberingLast(work: (place: Place) => Interval): (place: Place) => Interval {
-  let last: { place: Place; result: Interval } | null = null;
-  return (place) => {
-    if (last === null || !samePlace(last.place, place)) last = { place, result: work(place) };
+/** Most readings of a box ask for the places just asked for. */
+function rememberingLast(work: (places: readonly Place[]) => Interval): (places: readonly Place[]) => Interval {
+  let last: { places: readonly Place[]; result: Interval } | null = null;
+  return (places) => {
+    if (last === null || !samePlaces(last.places, places)) last = { places, result: work(places) };
     return last.result;
   };
+}
+
+function samePlaces(a: readonly Place[], b: readonly Place[]): boolean {
+  return a.length === b.length && a.every((place, i) => samePlace(place, b[i] as Place));
 }
 
 function samePlace(a: Place, b: Place): boolean {

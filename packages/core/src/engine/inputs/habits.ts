@@ -50,7 +50,7 @@ const habits: Readonly<Record<string, Habit>> = {
   'implement.centreAbove': own(-100, 600, 'between 100 mm below and 600 mm above the pins, our own wide default'),
   'implement.carriedAbove': own(-100, 1000, 'between 100 mm below and 1 m above the pins, our own wide default'),
   'implement.centreAside': own(-50, 50, 'within 50 mm of the middle, our own default'),
-  'implement.parkedPinHeight': own(310, 500, 'parked with its pins 310 to 500 mm above the ground, our own default'),
+  'implement.parkedPinHeight': own(340, 500, 'parked with its pins 340 to 500 mm above the ground, our own default'),
   'implement.carryHeight': own(450, 700, 'carried with the link ends 450 to 700 mm above the ground, our own default'),
   'implement.clearanceWanted': own(100, 250, 'between 100 and 250 mm of clearance, our own default'),
   'tractor.liftTestMastHeight': own(400, 700, 'mast of the test frame by its category, our own width'),

@@ -8,6 +8,8 @@ export interface Knowledge {
   readonly arms: boolean;
   /** The range of the lift follows from the arms' angles. */
   readonly armAngles: boolean;
+  /** How low and how high the balls go is known. */
+  readonly heights: boolean;
   /** The lift cylinder is known: its push, not a rating, says what the arms turn with. */
   readonly cylinder: boolean;
   readonly atBalls: boolean;
@@ -39,10 +41,12 @@ export function knowledgeOf({ ledger }: Joint): Knowledge {
   const all = (keys: readonly string[]): boolean => keys.every((key) => ledger.given(`tractor.${key}`));
   const linkage = all(linkagePaths);
   const arms = linkage && all(armPaths);
+  const armAngles = arms && all(['liftArmLowest', 'liftArmHighest']);
   return {
     linkage,
     arms,
-    armAngles: arms && all(['liftArmLowest', 'liftArmHighest']),
+    armAngles,
+    heights: armAngles || all(['ballHeightLow', 'ballHeightHigh']),
     cylinder: arms && all(cylinderPaths),
     atBalls: ledger.given('tractor.liftAtBalls'),
     at610: ledger.given('tractor.liftAt610'),

@@ -149,6 +149,7 @@ function linkageLine(lift: LiftQuestion): Line<Reason> {
   const id = 'lift.linkage';
   if (!holdsUpper(lift)) return notNeeded(id, 'noUpperPin');
   if (!lift.structure.linkage) return notChecked(id, 'linkage');
+  if (!lift.structure.heights) return notChecked(id, 'heights');
   const { steps, run: over } = run(lift, 'stroke', (all) => [all.closes]);
   return computed(atLeastZeroOver({ id, unit: 'mm', scale: 10 }, over, steps.closes));
 }
