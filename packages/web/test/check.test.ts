@@ -22,7 +22,7 @@ test('a first visit shows an empty question and a worked example that says it is
   await page.goto(site());
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Will the');
   const example = page.getByRole('region', { name: /^Example/ });
-  await expect(example).toContainText('Hook-up only');
+  await expect(example).toContainText('Hook-up and lift');
   await expect(example.locator('svg[role=img]')).toBeVisible();
 });
 
@@ -43,7 +43,7 @@ test('from an empty page to an answer takes at most eight taps and keys', async 
   await key('3');
   await key('5');
   await key('Enter');
-  await expect(verdict(page)).toContainText('Hook-up only');
+  await expect(verdict(page)).toContainText('Hook-up and lift');
   await expect(verdict(page).getByRole('heading')).not.toContainText('Working');
   expect(actions).toBeLessThanOrEqual(8);
 });
@@ -68,10 +68,21 @@ test('the box blade on the coupler does not go on as it stands, and the upper pi
   await expect(verdict(page)).toContainText(/limits? not checked/);
 });
 
-test('the tiller without a coupler hooks up, and the rest is not checked yet', async ({ page }) => {
+test('the tiller without a coupler hooks up and lifts with so much to spare, and the rest is not checked yet', async ({
+  page,
+}) => {
   await page.goto(site(checkOf('tiller', '35', '')));
-  await expect(verdict(page).getByRole('heading')).toContainText('Hooks up');
-  await expect(page.getByText('not checked yet', { exact: true })).toHaveCount(3);
+  await expect(verdict(page).getByRole('heading')).toContainText('Hooks up and lifts');
+  await expect(page.locator('.answer', { hasText: 'Lifts' })).toContainText(/lb \(\d+\skg\) to spare/);
+  await expect(page.getByText('not checked yet', { exact: true })).toHaveCount(2);
+});
+
+test('an auger on the top-link bracket will not lift high enough, and the answer says by how much', async ({
+  page,
+}) => {
+  await page.goto(site(checkOf('auger', '35', '')));
+  await expect(verdict(page).getByRole('heading')).toContainText('Will not lift');
+  await expect(page.locator('.answer', { hasText: 'Lifts' })).toContainText(/no: lifts .* too low/);
 });
 
 test('the unmeasured flail says what to measure and where it decides', async ({ page }) => {
@@ -84,7 +95,7 @@ test('19 in the mast height asks about inches, keeps what was typed and the last
   await page.goto(site(checkOf('box blade', '35', 'U-28')));
   await page.getByRole('button', { name: /^Units/ }).click();
   await openDimensions(page);
-  await expect(verdict(page)).toContainText('Hook-up only');
+  await expect(verdict(page)).toContainText('Hook-up and lift');
   const before = await verdict(page).getByRole('heading').textContent();
   const field = page.getByLabel('mast height', { exact: true });
   await field.fill('19');
@@ -122,7 +133,7 @@ test('the keyboard alone asks, answers and gives focus back', async ({ page }) =
   await page.keyboard.press('Tab');
   await page.keyboard.press('Enter');
   await page.keyboard.press('Enter');
-  await expect(verdict(page)).toContainText('Hook-up only');
+  await expect(verdict(page)).toContainText('Hook-up and lift');
 });
 
 test('the units are switched in one tap and remembered', async ({ page }) => {
@@ -172,7 +183,7 @@ test('hostile names stay text, in the page and in the drawing', async ({ page })
 
 test('a cure that is applied can be taken back', async ({ page }) => {
   await page.goto(site(checkOf('box blade', '35', 'U-28')));
-  await expect(verdict(page)).toContainText('Hook-up only');
+  await expect(verdict(page)).toContainText('Hook-up and lift');
   const before = await verdict(page).getByRole('heading').textContent();
   await page
     .getByRole('button', { name: /^Apply this cure/ })

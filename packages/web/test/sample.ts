@@ -19,3 +19,12 @@ export function checkOf(implement: string, tractor: string, coupler: string): st
   const between = coupler === '' ? null : named(yard.couplers, coupler);
   return linkOf(setupFrom(yard, named(yard.tractors, tractor), between, named(yard.implements, implement)));
 }
+
+/** The fragment of a check whose tractor has a lift rating, but no links placed on it. */
+export function unplaced(): string {
+  return linkOf({
+    hitchwright: 1,
+    tractor: { category: '1', liftAt610: '900 kg' },
+    implement: { category: '1', mass: '300 kg' },
+  });
+}

@@ -8,16 +8,17 @@ test('a cell of the yard opens its check', async ({ page }) => {
   await expect(page.getByRole('heading', { level: 1 })).toContainText(
     String(named(yard.implements, 'box blade')['name']),
   );
-  await expect(page.getByRole('region', { name: 'Verdict' })).toContainText('Hook-up only');
+  await expect(page.getByRole('region', { name: 'Verdict' })).toContainText('Hook-up and lift');
 });
 
 test('the yard is worked out row by row and can be stopped', async ({ page }) => {
+  test.setTimeout(90_000);
   await page.goto(site('yard'));
   const progress = page.getByRole('region', { name: 'Progress' });
   await page.getByRole('button', { name: 'Stop' }).click();
   await expect(progress).toContainText('Stopped');
   await page.getByRole('button', { name: 'Go on' }).click();
-  await expect(progress).toContainText('All worked out');
+  await expect(progress).toContainText('All worked out', { timeout: 60_000 });
 });
 
 test('another tractor has its own address', async ({ page }) => {

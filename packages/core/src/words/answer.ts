@@ -74,7 +74,7 @@ function reasonOf(lead: Finding, setup: Setup, system: UnitSystem): string {
 export function askOf(finding: Finding, system: UnitSystem): string | null {
   const [first] = finding.asks;
   if (finding.status !== 'undecided' || first === undefined) return null;
-  const decides = decidesText(first, system);
+  const decides = decidesText(first, system, topicOf(finding.id) === 'lifts' ? 'it lifts' : 'it fits');
   if (decides !== '') return `Measure the ${labelOf(first.path)}: ${decides} ${howToMeasure(first.path)}`.trim();
   const open = finding.asks.filter(({ path }) => !path.includes('washer')).slice(0, 4);
   if (open.length === 1)
@@ -85,14 +85,14 @@ export function askOf(finding: Finding, system: UnitSystem): string | null {
   return `Measure the ${open.map(({ path }) => labelOf(path)).join(', the ')}: together they decide it.`;
 }
 
-function decidesText({ path, passes, fails }: Threshold, system: UnitSystem): string {
+function decidesText({ path, passes, fails }: Threshold, system: UnitSystem, outcome: string): string {
   const rule = fieldRules.get(fieldOf(path));
   if (rule === undefined) return '';
   const ends: Ends = { ...rule, system };
   const good = passes.map((range) => rangeText(range, ends)).join(' or ');
   const bad = fails.map((range) => rangeText(range, ends)).join(' or ');
-  if (good !== '') return `${good} and it fits.`;
-  return bad === '' ? '' : `${bad} and it does not fit.`;
+  if (good !== '') return `${good} and ${outcome}.`;
+  return bad === '' ? '' : `${bad} and ${outcome.replace('it ', 'it does not ').replace(/s$/, '')}.`;
 }
 
 interface Ends {
@@ -123,7 +123,11 @@ function rangeText(range: { low: number; high: number }, { dimension, min, max, 
 function inBoth(value: number, dimension: Dimension, system: UnitSystem, round: Rounding, isFine: boolean): string {
   const other = system === 'us' ? 'metric' : 'us';
   const printed = (one: UnitSystem): string =>
-    printQuantity(value, dimension, { system: one, round, step: stepFor(one, isFine) });
+    printQuantity(
+      value,
+      dimension,
+      dimension === 'length' ? { system: one, round, step: stepFor(one, isFine) } : { system: one, round },
+    );
   return dimension === 'angle' ? printed(system) : `${printed(system)} (${printed(other)})`;
 }
 

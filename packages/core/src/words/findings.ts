@@ -1,5 +1,5 @@
 import type { Setup } from '../records/index.ts';
-import type { Finding, Need, NotNeeded, RuledOut } from '../engine/findings/index.ts';
+import { topicOf, type Finding, type Need, type NotNeeded, type RuledOut } from '../engine/findings/index.ts';
 import { printMarginSize, type UnitSystem } from '../units/index.ts';
 import { checkWords } from './checks.ts';
 import { labelOf } from './labels.ts';
@@ -92,6 +92,8 @@ export function missOf(finding: Finding, system: UnitSystem): string {
 
 function holdsSentence(finding: Finding, system: UnitSystem): string {
   const { low } = finding.margin ?? { low: null };
+  if (low !== null && low < 0 && topicOf(finding.id) === 'lifts')
+    return 'It holds for every figure it may turn out to be, by a margin too narrow to state.';
   if (low !== null && low < 0)
     return 'It can always be set to fit, though no one setting fits every figure it may turn out to be.';
   return filled(checkWords[finding.id].holds, low === null ? 'enough' : size(low, finding, system));

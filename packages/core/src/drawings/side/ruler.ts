@@ -92,7 +92,7 @@ function markItems({ pen, at, marks }: Ruler): Item[] {
 }
 
 /** Levels in rising order, moved as little as may be so that none is nearer to the next than a gap. */
-export function apart(wanted: readonly number[], gap: number): number[] {
+function apart(wanted: readonly number[], gap: number): number[] {
   const groups: { sum: number; count: number }[] = [];
   const middle = (group: { sum: number; count: number }): number => group.sum / group.count;
   for (const level of wanted) {

@@ -3,7 +3,7 @@ import { riseOf, type Arrow, type BodyPlace, type LinkPlace, type Plane } from '
 import type { Structure } from './structure.ts';
 
 /** A mass with the point it sits at, and how much that point rises with the balls. */
-export interface CarriedMass {
+interface CarriedMass {
   readonly mass: Step;
   readonly at: Arrow;
   readonly rise: Step;

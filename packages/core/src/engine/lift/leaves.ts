@@ -85,7 +85,7 @@ export function leavesOf(joint: Joint): LeafTerms {
 }
 
 /** How much of a lift rating is counted on; docs/method/lift.md names the source of the first. */
-export const allowances = { tenPercentOff: 0.9, asRated: 1 } as const;
+const allowances = { tenPercentOff: 0.9, asRated: 1 } as const;
 
 function halved(term: Term): Term {
   return (at) => scale(term(at), 0.5);

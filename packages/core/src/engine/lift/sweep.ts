@@ -71,7 +71,7 @@ export interface Sweep {
 }
 
 /** Heights that a sweep is computed at. */
-export const stationCount = 61;
+const stationCount = 61;
 
 const most = 1e6;
 const rooms = new WeakMap<Formula, Workspace>();

@@ -1,11 +1,15 @@
 import type { Answer } from '@hitchwright/core/assess';
-import { topicLine, topicWords } from '@hitchwright/core/words';
+import { topicWords } from '@hitchwright/core/words';
+import { usePreferences } from '../../app/preferences.ts';
+import { Figures } from '../../marks/Figures.tsx';
 import { VerdictMark } from '../../marks/VerdictMark.tsx';
+import { topicAnswer } from './topicAnswer.ts';
 
 type Topic = keyof typeof topicWords;
 
 /** The four answers; what is not worked out yet says so. */
 export function AnswerGrid({ answer }: { readonly answer: Answer }) {
+  const { system } = usePreferences();
   return (
     <dl className="answers">
       {(Object.keys(topicWords) as Topic[]).map((topic) => (
@@ -14,7 +18,9 @@ export function AnswerGrid({ answer }: { readonly answer: Answer }) {
             <VerdictMark outcome={answer.outcomes[topic]} />
             {topicWords[topic]}
           </dt>
-          <dd>{topicLine(answer, topic)}</dd>
+          <dd>
+            <Figures text={topicAnswer(answer, topic, system)} />
+          </dd>
         </div>
       ))}
     </dl>

@@ -1,4 +1,4 @@
-import type { Finding } from '@hitchwright/core/hookup';
+import type { Finding } from '@hitchwright/core/findings';
 import type { Setup } from '@hitchwright/core/records';
 import { sentenceOf, titleOf } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
@@ -14,12 +14,19 @@ interface FindingNoteProps {
 
 const standing: Readonly<Record<Finding['status'], string>> = {
   pass: 'holds',
-  fail: 'misfit',
-  cured: 'misfit that a part cures',
+  fail: 'does not hold',
+  cured: 'a part cures it',
   undecided: 'open',
   notNeeded: 'not needed',
   notChecked: 'not checked',
 };
+
+/** Where pins, hooks and links don't meet the trade speaks of a misfit; a lift that ends too low is none. */
+function standingOf({ id, status }: Finding): string {
+  const isMeeting = id.startsWith('front.') || id.startsWith('rear.');
+  if (isMeeting && status === 'fail') return 'misfit';
+  return isMeeting && status === 'cured' ? 'misfit that a part cures' : standing[status];
+}
 
 /** One note: its number as on the drawing, what was found, and the figures behind it on demand. */
 export function FindingNote({ number, finding, setup }: FindingNoteProps) {
@@ -31,7 +38,7 @@ export function FindingNote({ number, finding, setup }: FindingNoteProps) {
       <div>
         <h3 className="finding-title">
           {titleOf(finding)}
-          <span className="finding-standing"> {standing[finding.status]}</span>
+          <span className="finding-standing"> {standingOf(finding)}</span>
         </h3>
         <p>
           <Figures text={sentenceOf(finding, setup, system)} />

@@ -1,4 +1,4 @@
-import type { Driver } from '@hitchwright/core/hookup';
+import type { Driver } from '@hitchwright/core/findings';
 import { labelOf } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';

@@ -1,4 +1,5 @@
 import type { CautionId } from '@hitchwright/core/assess';
+import { topicOf } from '@hitchwright/core/findings';
 import type { Setup } from '@hitchwright/core/records';
 import { cautionWords, remarksOn, sentenceOf, titleOf } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
@@ -15,13 +16,19 @@ interface NotesProps {
 }
 
 /** Cautions for what comes after the pins are in close the notes; every other one opens them. */
-const closing: readonly CautionId[] = ['hookUpOnly', 'shaftMovesBack', 'firstLift', 'manualPrevails'];
+const closing: readonly CautionId[] = [
+  'hookUpAndLiftOnly',
+  'ratingCompares',
+  'shaftMovesBack',
+  'firstLift',
+  'manualPrevails',
+];
 
 /** The numbered notes of the sheet. */
 export function Notes({ answered, onMeasure }: NotesProps) {
   const { answer } = answered;
   const { system } = usePreferences();
-  const isOpen = answer.outcomes.hooksUp === 'measureFirst';
+  const isOpen = answer.verdict === 'measureFirst';
   const notes = numberedFindings(answered);
   const opening = answer.cautions.filter((id) => !closing.includes(id));
   return (
@@ -42,9 +49,9 @@ export function Notes({ answered, onMeasure }: NotesProps) {
   );
 }
 
-/** A check that holds and has no balloon on the drawing. */
+/** A check that holds and has no balloon on the drawing; that it lifts is half of the verdict and stays in sight. */
 function isAside({ number, finding }: Numbered): boolean {
-  return number === null && finding.status === 'pass';
+  return number === null && finding.status === 'pass' && topicOf(finding.id) !== 'lifts';
 }
 
 interface FindingListProps {
@@ -77,7 +84,7 @@ function OtherPasses({ notes, setup }: FindingListProps) {
 function Remarks({ remarks }: { readonly remarks: readonly string[] }) {
   return remarks.map((remark) => (
     <p key={remark} className="remark">
-      {remark}
+      <Figures text={remark} />
     </p>
   ));
 }

@@ -5,11 +5,11 @@ import { sampleNames } from '../question/question.ts';
 import { sampleYard, type Machine } from '../yard/sampleYard.ts';
 import { AnswerGrid } from './AnswerGrid.tsx';
 import { CureList, type CureListProps } from './CureList.tsx';
-import { Drawing } from './Drawing.tsx';
 import { ErrorList } from './ErrorList.tsx';
 import { Notes } from './Notes.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
 import { VerdictSpoken } from './VerdictSpoken.tsx';
+import { Views } from './Views.tsx';
 import type { Reply } from './assessor.ts';
 import { useAssessment } from './useAssessment.ts';
 import './sheet.css';
@@ -41,7 +41,7 @@ export function Sheet({ document, panel, applied, onPanel, onEdit, onApply, onUn
       <TitleBlock answered={answered} reply={reply} isOlder={isOlder} />
       {answered === null ? null : <AnswerGrid answer={answered.answer} />}
       <div className="sheet-left">
-        {answered === null ? <NoDrawing reply={reply} /> : <Drawing answered={answered} />}
+        {answered === null ? <NoDrawing reply={reply} /> : <Views answered={answered} onMeasure={measure} />}
         <SampleNote names={sampleNames(document)} />
         {answered === null ? null : (
           <CureList answered={answered} applied={applied} onApply={onApply} onUndo={onUndo} />

@@ -1,4 +1,4 @@
-import type { Driver } from '@hitchwright/core/hookup';
+import type { Driver } from '@hitchwright/core/findings';
 import { InputTable } from './InputTable.tsx';
 
 /** Inputs that nobody gave, and what stood in for each. */

@@ -1,4 +1,4 @@
-import { becauseOf, hookUpWords } from '@hitchwright/core/words';
+import { becauseOf, verdictWords } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { VerdictMark } from '../../marks/VerdictMark.tsx';
@@ -24,15 +24,14 @@ export function TitleBlock({ answered, reply, isOlder }: TitleBlockProps) {
 
 function Verdict({ answered: { answer, setup } }: { readonly answered: Answered }) {
   const { system } = usePreferences();
-  const outcome = answer.outcomes.hooksUp;
   const because = becauseOf(answer, setup, system);
   const unchecked = answer.findings.filter(({ status }) => status === 'notChecked').length;
   return (
     <>
       <h2 className="verdict">
-        <span className="verdict-scope">Hook-up only</span>
-        <VerdictMark outcome={outcome} />
-        <span className="verdict-words">{hookUpWords[outcome]}</span>
+        <span className="verdict-scope">Hook-up and lift</span>
+        <VerdictMark outcome={answer.verdict} />
+        <span className="verdict-words">{verdictWords(answer.verdict, answer.lead)}</span>
       </h2>
       {because === null ? null : (
         <p className="because">

@@ -19,7 +19,7 @@ export function ToMeasure({ answer, onMeasure }: ToMeasureProps) {
   if (asks.length === 0) return null;
   return (
     <section className="to-measure" aria-labelledby="measure-title">
-      <h3 id="measure-title">{answer.outcomes.hooksUp === 'measureFirst' ? 'Measure first' : 'Still open: measure'}</h3>
+      <h3 id="measure-title">{answer.verdict === 'measureFirst' ? 'Measure first' : 'Still open: measure'}</h3>
       <ul className="plain-list">
         {asks.map(({ id, text, field }) => (
           <li key={id}>

@@ -1,5 +1,5 @@
 import { assess, type Answer } from '@hitchwright/core/assess';
-import { balloonsOf, rearView, sceneToSvg, type Format } from '@hitchwright/core/drawings';
+import { balloonsOf, liftStrip, rearView, sceneToSvg, type Format, type Scene } from '@hitchwright/core/drawings';
 import { readSetup, type Setup } from '@hitchwright/core/records';
 import type { UnitSystem } from '@hitchwright/core/units';
 import type { Drawings, Picture, Reply, Request } from './assessor.ts';
@@ -24,12 +24,15 @@ function replyTo({ document, couplers, full }: Request): Reply {
 
 /** All formats at once, so that a turned phone or a printer finds its picture ready. */
 function drawingsOf(setup: Setup, answer: Answer, system: UnitSystem): Drawings {
-  const picture = (format: Format): Picture => {
-    const scene = rearView(setup, answer, { system, format });
-    return { svg: sceneToSvg(scene, { idPrefix: `rear-${format}` }), words: scene.description };
-  };
+  const picture = (format: Format): Picture => pictureOf(rearView(setup, answer, { system, format }), `rear-${format}`);
+  const strip = liftStrip(setup, answer, { system, format: 'print' });
   return {
     pictures: { desk: picture('desk'), phone: picture('phone'), print: picture('print') },
+    strip: strip === null ? null : pictureOf(strip, 'strip'),
     balloons: balloonsOf(answer),
   };
+}
+
+function pictureOf(scene: Scene, idPrefix: string): Picture {
+  return { svg: sceneToSvg(scene, { idPrefix }), words: scene.description };
 }

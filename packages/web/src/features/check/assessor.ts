@@ -1,6 +1,6 @@
 import type { Answer } from '@hitchwright/core/assess';
 import type { Format } from '@hitchwright/core/drawings';
-import type { CheckId } from '@hitchwright/core/hookup';
+import type { CheckId } from '@hitchwright/core/findings';
 import type { InputError, Setup, SetupDocument } from '@hitchwright/core/records';
 import type { UnitSystem } from '@hitchwright/core/units';
 
@@ -22,6 +22,8 @@ export interface Picture {
 /** The pictures of an answer for every width, and the numbers of its notes on them. */
 export interface Drawings {
   readonly pictures: Readonly<Record<Format, Picture>>;
+  /** Three positions of the lift, for paper; null where the lift is not known. */
+  readonly strip: Picture | null;
   readonly balloons: ReadonlyMap<CheckId, number>;
 }
 

@@ -1,14 +1,17 @@
-import type { Finding } from '@hitchwright/core/hookup';
+import type { Finding } from '@hitchwright/core/findings';
 import { fieldRules } from '@hitchwright/core/records';
 import { printBoth, printMarginSize, type UnitSystem } from '@hitchwright/core/units';
 import { fieldOf } from '@hitchwright/core/words';
+
+/** What the unit of a margin measures. */
+const measuredIn = { mm: 'length', deg: 'angle', kg: 'mass' } as const;
 
 /** `Margin: 2 in (51 mm) short`, or from worst to best where it is a range; null where nothing is measured. */
 export function marginText({ margin, unit }: Finding, system: UnitSystem): string | null {
   if (margin === null || unit === null) return null;
   const { low, high } = margin;
   const end = (value: number): string => {
-    const size = printMarginSize(value, unit === 'deg' ? 'angle' : 'length', system);
+    const size = printMarginSize(value, measuredIn[unit], system);
     return value < 0 ? `${size} short` : `${size} to spare`;
   };
   if (low === null || high === null) return 'Margin: not bounded yet.';

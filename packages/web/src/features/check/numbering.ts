@@ -1,4 +1,4 @@
-import type { Finding } from '@hitchwright/core/hookup';
+import type { Finding } from '@hitchwright/core/findings';
 import type { Answered } from './useAssessment.ts';
 
 /** A finding with its number on the drawing; null where the drawing has no balloon for it. */

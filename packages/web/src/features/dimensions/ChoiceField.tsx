@@ -14,7 +14,7 @@ export function ChoiceField({ path, choice, chosen, onChange }: ChoiceFieldProps
     <div className="field">
       <label htmlFor={`field-${path}`}>{choice.label}</label>
       <select id={`field-${path}`} value={chosen} onChange={({ target }) => onChange(target.value)}>
-        {choice.required === true ? null : <option value="">not known</option>}
+        {choice.required === true || choice.usual !== undefined ? null : <option value="">not known</option>}
         {choice.options.map(([value, words]) => (
           <option key={value} value={value}>
             {words}

@@ -7,7 +7,7 @@ import type { Answered } from '../check/useAssessment.ts';
 import { calledIn, recordAt } from '../question/question.ts';
 import type { Machine } from '../yard/sampleYard.ts';
 import { FieldGroupBox } from './FieldGroupBox.tsx';
-import { groupsOf } from './groups.ts';
+import { groupsOf, pathsOf, type FieldGroup } from './groups.ts';
 import { VerdictStrip } from './VerdictStrip.tsx';
 import './dimensions.css';
 
@@ -38,11 +38,11 @@ export function DimensionsPanel({ document, answered, errors, begin, onEdit }: D
       {answered === null ? null : <VerdictStrip answered={answered} isOlder={errors.length > 0} />}
       <MachineSwitch document={document} machine={shown} onMachine={setMachine} />
       <ErrorList errors={elsewhere} onShow={(field) => setMachine(field.split('.')[0] as Machine)} />
-      {groupsOf(shown, kindOf(document)).map((group, i) => (
+      {groupsOf(shown, kindOf(document)).map((group) => (
         <FieldGroupBox
           key={`${group.at} ${group.title}`}
           group={group}
-          isOpen={i < 3 || hasError(errors, group.at, group.fields) || isIn(begin.field, group.at, group.fields)}
+          isOpen={group.isUsual === true || hasError(errors, group) || isIn(begin.field, group)}
           document={document}
           answered={answered}
           errors={errors}
@@ -88,10 +88,10 @@ function kindOf(document: SetupDocument): CouplerKind {
   return couplerKinds.find((known) => known === kind) ?? 'uFrame';
 }
 
-function hasError(errors: readonly InputError[], at: string, fields: readonly string[]): boolean {
-  return errors.some(({ path }) => isIn(leafOf(path), at, fields));
+function hasError(errors: readonly InputError[], group: FieldGroup): boolean {
+  return errors.some(({ path }) => isIn(leafOf(path), group));
 }
 
-function isIn(path: string | undefined, at: string, fields: readonly string[]): boolean {
-  return fields.some((field) => path === `${at}.${field}`);
+function isIn(path: string | undefined, group: FieldGroup): boolean {
+  return path !== undefined && pathsOf(group).includes(path);
 }

@@ -1,7 +1,7 @@
 import { atPath, fieldRules, type Edit, type SetupDocument } from '@hitchwright/core/records';
 import type { DimensionsProps } from './DimensionsPanel.tsx';
-import type { FieldGroup } from './groups.ts';
-import { plainChoices } from './plainChoices.ts';
+import { pathsOf, type FieldGroup } from './groups.ts';
+import { chosenIn, plainChoices, saidBy, type PlainChoice } from './plainChoices.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { QuantityField } from './QuantityField.tsx';
 
@@ -12,8 +12,8 @@ interface FieldGroupBoxProps extends Pick<DimensionsProps, 'document' | 'answere
 
 /** One group of fields under a heading that folds it. */
 export function FieldGroupBox({ group, isOpen, document, answered, errors, onEdit }: FieldGroupBoxProps) {
-  const paths = group.fields.map((field) => `${group.at}.${field}`).filter((path) => isAsked(path, document));
-  const given = paths.filter((path) => (atPath(document, path) ?? null) !== null).length;
+  const paths = pathsOf(group).filter((path) => isAsked(path, document));
+  const given = paths.filter((path) => isGiven(path, document)).length;
   return (
     <details className="field-group" open={isOpen}>
       <summary>
@@ -40,6 +40,15 @@ export function FieldGroupBox({ group, isOpen, document, answered, errors, onEdi
   );
 }
 
+/** A choice that holds anyhow counts as given. */
+function isGiven(path: string, document: SetupDocument): boolean {
+  return (atPath(document, path) ?? null) !== null || choiceAt(path)?.usual !== undefined;
+}
+
+function choiceAt(path: string): PlainChoice | undefined {
+  return plainChoices[path.slice(path.lastIndexOf('.') + 1)];
+}
+
 /** Some fields are asked only after another one has been answered so that they matter. */
 function isAsked(path: string, document: SetupDocument): boolean {
   if (path === 'implement.floatSits') return atPath(document, 'implement.mounting') === 'floatingTopLink';
@@ -56,13 +65,27 @@ interface PlainFieldProps {
 function PlainField({ path, document, onEdit }: PlainFieldProps) {
   const raw = atPath(document, path);
   const text = typeof raw === 'string' ? raw : '';
-  const change = (value: string): void => onEdit([{ path, value: value === '' ? undefined : value }]);
-  const choice = plainChoices[path.slice(path.lastIndexOf('.') + 1)];
-  if (choice !== undefined) return <ChoiceField path={path} choice={choice} chosen={text} onChange={change} />;
+  const write = (value: unknown): void => onEdit([{ path, value }]);
+  const choice = choiceAt(path);
+  if (choice !== undefined) {
+    return (
+      <ChoiceField
+        path={path}
+        choice={choice}
+        chosen={chosenIn(choice, raw)}
+        onChange={(chosen) => write(saidBy(choice, chosen))}
+      />
+    );
+  }
   return (
     <div className="field">
       <label htmlFor={`field-${path}`}>name</label>
-      <input id={`field-${path}`} maxLength={200} value={text} onChange={({ target }) => change(target.value)} />
+      <input
+        id={`field-${path}`}
+        maxLength={200}
+        value={text}
+        onChange={({ target }) => write(target.value === '' ? undefined : target.value)}
+      />
     </div>
   );
 }

@@ -47,7 +47,7 @@ export function FigureBoxes({ id, path, entry, rule, isWrong, onEdit }: FigureBo
       <div className="boxes">
         {box('figure', '', true)}
         <span aria-hidden="true">±</span>
-        {box('plusMinus', 'plus or minus', false, system === 'us' ? '1/16' : '1')}
+        {box('plusMinus', 'plus or minus', false, rule.dimension === 'length' && system === 'us' ? '1/16' : '1')}
       </div>
     );
   }

@@ -1,4 +1,4 @@
-import { becauseOf, hookUpWords } from '@hitchwright/core/words';
+import { becauseOf, verdictWords } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { VerdictMark } from '../../marks/VerdictMark.tsx';
@@ -12,13 +12,12 @@ interface VerdictStripProps {
 /** The verdict in one strip that stays in sight while dimensions are typed. */
 export function VerdictStrip({ answered: { answer, setup }, isOlder }: VerdictStripProps) {
   const { system } = usePreferences();
-  const outcome = answer.outcomes.hooksUp;
   return (
     <div className="verdict-strip">
-      <VerdictMark outcome={outcome} />
+      <VerdictMark outcome={answer.verdict} />
       <p>
         {isOlder ? <b>Older answer. </b> : null}
-        <b>Hook-up only: {hookUpWords[outcome].toLowerCase()}.</b>{' '}
+        <b>Hook-up and lift: {verdictWords(answer.verdict, answer.lead).toLowerCase()}.</b>{' '}
         <Figures text={becauseOf(answer, setup, system) ?? ''} />
       </p>
     </div>

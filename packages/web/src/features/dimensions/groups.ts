@@ -6,6 +6,13 @@ export interface FieldGroup {
   readonly title: string;
   readonly at: string;
   readonly fields: readonly string[];
+  /** True where nearly every question needs it: the group stands open. */
+  readonly isUsual?: boolean;
+}
+
+/** Full paths of a group's fields; a rule of the whole setup keeps its own. */
+export function pathsOf({ at, fields }: FieldGroup): string[] {
+  return fields.map((field) => (field.startsWith('rules.') ? field : `${at}.${field}`));
 }
 
 const pinFields = ['lowerPinDiameter', 'shoulderSpan', 'standOut', 'shoulderToHole', 'washer', 'plateThickness'];
@@ -19,13 +26,32 @@ const bushingFields = [
 ];
 
 const implementGroups: readonly FieldGroup[] = [
-  { title: 'What it is', at: 'implement', fields: ['name', 'category', 'mounting', 'floatSits', 'alteration'] },
+  {
+    title: 'What it is',
+    at: 'implement',
+    fields: ['name', 'category', 'mounting', 'floatSits', 'alteration'],
+    isUsual: true,
+  },
   {
     title: 'Lower pins',
     at: 'implement',
-    fields: [...pinFields, 'pinsPoint', 'pinFixing', 'lowerPinPlates', 'doublePlateGap'],
+    fields: [...pinFields, 'pinsPoint', 'pinFixing', 'lowerPinPlates', 'doublePlateGap', 'lowerPinRatedLoad'],
+    isUsual: true,
   },
-  { title: 'Mast and upper pin', at: 'implement', fields: upperPinFields },
+  { title: 'Mast and upper pin', at: 'implement', fields: upperPinFields, isUsual: true },
+  {
+    title: 'Weight and balance',
+    at: 'implement',
+    fields: ['mass', 'centreBehind', 'centreAbove', 'centreAside'],
+    isUsual: true,
+  },
+  { title: 'Heights', at: 'implement', fields: ['parkedPinHeight', 'workPinHeight', 'carryHeight'], isUsual: true },
+  {
+    title: 'What is carried on it',
+    at: 'implement',
+    fields: ['carriedMass', 'carriedBehind', 'carriedAbove'],
+  },
+  { title: 'Ground clearance', at: 'implement', fields: ['lowestBehind', 'lowestBelow', 'clearanceWanted'] },
   { title: 'Bushings on its pins', at: 'implement', fields: bushingFields },
   {
     title: 'Free room and loose balls',
@@ -40,14 +66,24 @@ const implementGroups: readonly FieldGroup[] = [
   {
     title: 'Second row of lower pins',
     at: 'implement.secondRow',
-    fields: ['rise', 'behind', ...pinFields, 'pinsPoint', 'pinFixing'],
+    fields: ['rise', 'behind', ...pinFields, 'pinsPoint', 'pinFixing', 'lowerPinRatedLoad'],
   },
 ];
 
 const tractorGroups: readonly FieldGroup[] = [
-  { title: 'What it is', at: 'tractor', fields: ['name', 'category'] },
-  { title: 'Ends of the lower links', at: 'tractor', fields: ['lowerBallBore', 'lowerBallWidth', 'ballSpan'] },
-  { title: 'End of the top link', at: 'tractor', fields: ['upperBallBore', 'upperBallWidth', 'topLinkLength'] },
+  { title: 'What it is', at: 'tractor', fields: ['name', 'category'], isUsual: true },
+  {
+    title: 'Ends of the lower links',
+    at: 'tractor',
+    fields: ['lowerBallBore', 'lowerBallWidth', 'ballSpan'],
+    isUsual: true,
+  },
+  {
+    title: 'End of the top link',
+    at: 'tractor',
+    fields: ['upperBallBore', 'upperBallWidth', 'topLinkLength'],
+    isUsual: true,
+  },
   {
     title: 'Links at the tractor',
     at: 'tractor',
@@ -59,10 +95,66 @@ const tractorGroups: readonly FieldGroup[] = [
       'topLinkPivotBehindAxle',
       'topLinkPivotHeight',
     ],
+    isUsual: true,
   },
+  {
+    title: 'Lift heights',
+    at: 'tractor',
+    fields: ['ballHeightLow', 'ballHeightHigh', 'liftStopHeight'],
+    isUsual: true,
+  },
+  {
+    title: 'Lift ratings',
+    at: 'tractor',
+    fields: ['liftAtBalls', 'liftAt610', 'rules.liftAllowance'],
+    isUsual: true,
+  },
+  {
+    title: 'Tyres and side play',
+    at: 'tractor',
+    fields: ['tyreRadius', 'tyreInnerSpan', 'lowerLinkThickness', 'sidePlay'],
+  },
+  {
+    title: 'Lift arms and rods',
+    at: 'tractor',
+    fields: [
+      'liftArmPivotBehindAxle',
+      'liftArmPivotHeight',
+      'liftArmLength',
+      'liftArmLowest',
+      'liftArmHighest',
+      'liftRodLength',
+      'liftRodAlong',
+      'liftRodAbove',
+      'liftRodAside',
+    ],
+  },
+  {
+    title: 'Lift cylinder',
+    at: 'tractor',
+    fields: [
+      'cylinderBore',
+      'liftCylinders',
+      'liftPressure',
+      'cylinderPivotBehindAxle',
+      'cylinderPivotHeight',
+      'cylinderCrank',
+      'cylinderCrankAngle',
+    ],
+  },
+  { title: 'How its lift was tested', at: 'tractor', fields: ['liftTestMastHeight', 'liftTestTopLink'] },
 ];
 
-const hookFields = ['hookSpan', 'hookWidth', 'hookSeat', 'hookBehind', 'hookRise', 'roomNeededLower', 'retainingPin'];
+const hookFields = [
+  'hookSpan',
+  'hookWidth',
+  'hookSeat',
+  'hookBehind',
+  'hookRise',
+  'seatDepth',
+  'roomNeededLower',
+  'retainingPin',
+];
 const topHookFields = [
   'topHookHeight',
   'topHookBehind',
@@ -76,37 +168,64 @@ const topHookFields = [
 /** What each kind of coupler takes hold with. */
 const holds: Readonly<Record<CouplerKind, readonly FieldGroup[]>> = {
   uFrame: [
-    { title: 'Lower hooks', at: 'coupler', fields: hookFields },
-    { title: 'Top hook', at: 'coupler', fields: topHookFields },
+    { title: 'Lower hooks', at: 'coupler', fields: hookFields, isUsual: true },
+    { title: 'Top hook', at: 'coupler', fields: topHookFields, isUsual: true },
   ],
-  hookEnds: [{ title: 'Hooks', at: 'coupler', fields: hookFields }],
+  hookEnds: [{ title: 'Hooks', at: 'coupler', fields: hookFields, isUsual: true }],
   clawEnds: [
     {
       title: 'Claws',
       at: 'coupler',
-      fields: ['clawSize', 'hookBehind', 'hookRise', 'roomNeededLower', 'retainingPin'],
+      fields: ['clawSize', 'hookBehind', 'hookRise', 'seatDepth', 'roomNeededLower', 'retainingPin'],
+      isUsual: true,
     },
   ],
   triangle: [
-    { title: 'Triangular frame', at: 'coupler', fields: ['frameWidth', 'frameAngle', 'hookBehind', 'hookRise'] },
+    {
+      title: 'Triangular frame',
+      at: 'coupler',
+      fields: ['frameWidth', 'frameAngle', 'hookBehind', 'hookRise'],
+      isUsual: true,
+    },
   ],
-  bar: [{ title: 'Bar', at: 'coupler', fields: ['barDiameter', 'barLength', 'hookBehind', 'hookRise'] }],
+  bar: [
+    {
+      title: 'Bar',
+      at: 'coupler',
+      fields: ['barDiameter', 'barLength', 'hookBehind', 'hookRise'],
+      isUsual: true,
+    },
+  ],
 };
+
+const couplerLoad: readonly FieldGroup[] = [
+  {
+    title: 'Weight and rated load',
+    at: 'coupler',
+    fields: ['mass', 'centreBehind', 'centreAbove', 'ratedLoad'],
+    isUsual: true,
+  },
+  { title: 'Weights hung on it', at: 'coupler', fields: ['hungMass', 'hungBehind', 'hungAbove'] },
+];
+
+/** A coupler's own pins toward the tractor. */
+const couplerFront: readonly FieldGroup[] = [
+  {
+    title: 'Its own pins, to the tractor',
+    at: 'coupler.front',
+    fields: [...pinFields, 'pinsPoint', 'lowerPinRatedLoad', ...upperPinFields],
+  },
+  { title: 'Bushings on its own pins', at: 'coupler.front', fields: bushingFields },
+];
 
 /** The groups of a machine's fields, in the order in which people are asked. */
 export function groupsOf(machine: Machine, kind: CouplerKind): readonly FieldGroup[] {
   if (machine === 'implement') return implementGroups;
   if (machine === 'tractor') return tractorGroups;
-  const front = {
-    title: 'Its own pins, to the tractor',
-    at: 'coupler.front',
-    fields: [...pinFields, 'pinsPoint', ...upperPinFields],
-  };
-  const bushings = { title: 'Bushings on its own pins', at: 'coupler.front', fields: bushingFields };
-  const isPinned = kind !== 'clawEnds';
   return [
-    { title: 'What it is', at: 'coupler', fields: ['name', 'kind', 'category'] },
+    { title: 'What it is', at: 'coupler', fields: ['name', 'kind', 'category'], isUsual: true },
     ...holds[kind],
-    ...(isPinned ? [front, bushings] : []),
+    ...couplerLoad,
+    ...(kind === 'clawEnds' ? [] : couplerFront),
   ];
 }

@@ -9,6 +9,10 @@ export interface PlainChoice {
   readonly options: readonly (readonly [string, string])[];
   /** True where it can't be left out. */
   readonly required?: boolean;
+  /** What holds while nothing is chosen; there is then no choice of "not known". */
+  readonly usual?: string;
+  /** True where a document says it as a whole number. */
+  readonly isCount?: boolean;
 }
 
 const couplerNames: Readonly<Record<CouplerKind, string>> = {
@@ -79,7 +83,38 @@ export const plainChoices: Readonly<Record<string, PlainChoice>> = {
       ['notNeeded', 'the hook itself keeps the pin in'],
     ],
   },
+  liftCylinders: {
+    label: 'lift cylinders that push together',
+    isCount: true,
+    usual: '1',
+    options: [
+      ['1', 'one'],
+      ['2', 'two'],
+      ['3', 'three'],
+      ['4', 'four'],
+    ],
+  },
+  liftAllowance: {
+    label: 'how much of a rating is counted on',
+    usual: 'tenPercentOff',
+    options: [
+      ['tenPercentOff', 'nine tenths: 10 percent off'],
+      ['asRated', 'all of it, as rated'],
+    ],
+  },
 };
+
+/** What a choice shows for what a document says. */
+export function chosenIn(choice: PlainChoice, raw: unknown): string {
+  if (typeof raw === 'string' || typeof raw === 'number') return String(raw);
+  return choice.usual ?? '';
+}
+
+/** What a document says for a choice; nothing where it is what holds anyhow. */
+export function saidBy(choice: PlainChoice, chosen: string): unknown {
+  if (chosen === '' || chosen === choice.usual) return undefined;
+  return choice.isCount === true ? Number(chosen) : chosen;
+}
 
 /** What a person calls a reference point. */
 export const pointNames: Readonly<Record<string, string>> = {

@@ -15,5 +15,6 @@ export function readText(read: unknown, rule: FieldRule, system: UnitSystem): st
 
 function tolerance({ low, high }: Bound, { dimension }: FieldRule, system: UnitSystem): string {
   if (low === high) return '';
-  return ` ± ${printQuantity((high - low) / 2, dimension, { system, round: 'up', step: system === 'us' ? 64 : 0.1 })}`;
+  const step = dimension === 'length' && system === 'us' ? 64 : 0.1;
+  return ` ± ${printQuantity((high - low) / 2, dimension, { system, round: 'up', step })}`;
 }

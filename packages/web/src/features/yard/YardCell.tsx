@@ -1,6 +1,6 @@
 import { linkOf } from '@hitchwright/core/exchange';
 import type { SetupDocument } from '@hitchwright/core/records';
-import { cellText, hookUpWords } from '@hitchwright/core/words';
+import { cellText, verdictWords } from '@hitchwright/core/words';
 import { useMemo } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
@@ -21,14 +21,14 @@ export function YardCell({ reply, document, column, implement }: YardCellProps) 
   const link = useMemo(() => `#${linkOf(document)}`, [document]);
   if (reply === null) return <span className="cell-waiting">…</span>;
   if (reply.kind !== 'answer') return <span className="cell-waiting">no answer</span>;
-  const outcome = reply.answer.outcomes.hooksUp;
+  const { verdict, lead } = reply.answer;
   const text = cellText(reply.answer, system);
   return (
-    <a className={`cell cell-${outcome}`} href={link}>
-      <VerdictMark outcome={outcome} />
+    <a className={`cell cell-${verdict}`} href={link}>
+      <VerdictMark outcome={verdict} />
       <span>
         <span className="unseen">
-          {implement}, {couplerName(column)}: {hookUpWords[outcome]}.{' '}
+          {implement}, {couplerName(column)}: {verdictWords(verdict, lead)}.{' '}
         </span>
         <Figures text={text} />
       </span>

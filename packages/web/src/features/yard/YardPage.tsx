@@ -28,8 +28,8 @@ export function YardPage({ tractorName }: { readonly tractorName: string | null 
       </Header>
       <main>
         <p className="yard-banner">
-          <span className="stamp">Sample yard</span> Every machine in it is invented. Hook-up only: whether it runs,
-          lifts and stays upright is not checked yet.
+          <span className="stamp">Sample yard</span> Every machine in it is invented. Hook-up and lift: whether it runs
+          and stays upright is not checked yet.
         </p>
         {tractor === null ? <NoTractor name={tractorName ?? ''} /> : <Yard tractor={tractor} />}
       </main>

@@ -14,7 +14,7 @@ export function YardSummary({ yard, chosen }: { readonly yard: YardState; readon
           {couplerName(chosen)} takes {tally.works} of {count} as they stand, {tally.withParts} with parts
         </h2>
         <p>
-          {tally.measureFirst} to be measured first, {tally.willNot} will not hook up. For the hook-up only.
+          {tally.measureFirst} to be measured first, {tally.willNot} will not hook up or will not lift.
         </p>
       </section>
       <section className="yard-progress" aria-label="Progress">
@@ -35,8 +35,8 @@ export function YardSummary({ yard, chosen }: { readonly yard: YardState; readon
 
 function Legend() {
   const entries = [
-    ['works', 'hooks up'],
-    ['withParts', 'hooks up with parts'],
+    ['works', 'hooks up and lifts'],
+    ['withParts', 'hooks up with parts, and lifts'],
     ['measureFirst', 'measure first'],
     ['willNot', 'will not, and why'],
   ] as const;

@@ -1,5 +1,5 @@
 import type { Answer } from '@hitchwright/core/assess';
-import type { CheckId } from '@hitchwright/core/hookup';
+import type { CheckId } from '@hitchwright/core/findings';
 import type { Bound, Setup, Value } from '@hitchwright/core/records';
 
 /** The lower right pin of one implement, from the centre line [mm]. */

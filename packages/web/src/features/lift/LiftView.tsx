@@ -1,0 +1,23 @@
+import type { Answered } from '../check/useAssessment.ts';
+import { Lift } from './Lift.tsx';
+import { LiftUnknown } from './LiftUnknown.tsx';
+import './lift.css';
+
+interface LiftViewProps {
+  readonly answered: Answered;
+  readonly onMeasure: (field: string) => void;
+}
+
+/** The side view through the lift, or what to measure so that there can be one. */
+export function LiftView({ answered, onMeasure }: LiftViewProps) {
+  const { answer, setup } = answered;
+  return (
+    <section className="drawing lift" aria-label="Side view through the lift">
+      {answer.sweep === null ? (
+        <LiftUnknown setup={setup} basis={answer.liftBasis} onMeasure={onMeasure} />
+      ) : (
+        <Lift answered={answered} sweep={answer.sweep} />
+      )}
+    </section>
+  );
+}

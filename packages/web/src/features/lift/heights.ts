@@ -1,0 +1,58 @@
+import type { Answer } from '@hitchwright/core/assess';
+import { topicOf } from '@hitchwright/core/findings';
+
+/** The lift of an answer, seen at every height. */
+export type Sweep = NonNullable<Answer['sweep']>;
+
+/** A height of the lift that people call by name. */
+export interface NamedHeight {
+  readonly name: string;
+  /** Ball height that is asked for [mm]. */
+  readonly height: number;
+  /** The station nearest to it. */
+  readonly station: number;
+  /** False where the lift ends before it. */
+  readonly isReached: boolean;
+}
+
+/** The heights that the slider can jump to, from the lowest: those that are given, and full lift. */
+export function namedHeights(sweep: Sweep): NamedHeight[] {
+  const { pickUp, work, carry, stations } = sweep;
+  const given = [
+    ['Pick-up', pickUp],
+    ['Work', work],
+    ['Carry', carry],
+    ['Full lift', stations.at(-1)?.ballHeight ?? null],
+  ] as const;
+  return given.flatMap(([name, height]) => (height === null ? [] : [named(sweep, name, height)]));
+}
+
+function named(sweep: Sweep, name: string, height: number): NamedHeight {
+  const station = stationNear(sweep, height);
+  const there = sweep.stations[station]?.ballHeight ?? height;
+  return { name, height, station, isReached: Math.abs(there - height) <= stepOf(sweep) };
+}
+
+/** The station whose balls hang nearest to a height [mm]. */
+function stationNear({ stations }: Sweep, height: number): number {
+  const away = (station: number): number => Math.abs((stations[station]?.ballHeight ?? Infinity) - height);
+  return stations.reduce((best, _, station) => (away(station) < away(best) ? station : best), 0);
+}
+
+function stepOf({ stations }: Sweep): number {
+  return Math.abs((stations[1]?.ballHeight ?? 0) - (stations[0]?.ballHeight ?? 0));
+}
+
+/** Where the view opens: at the height that the verdict turns on, else where it is carried. */
+export function openingStation({ lead }: Answer, sweep: Sweep): number {
+  const last = sweep.stations.length - 1;
+  if (lead?.id === 'pickUp.height') return 0;
+  if (lead?.id === 'work.height' || lead?.id === 'work.attitude') return stationNear(sweep, sweep.work ?? 0);
+  if (lead !== null && topicOf(lead.id) === 'lifts' && sweep.stallProven === null) return last;
+  return stationNear(sweep, sweep.stallProven ?? sweep.carry ?? sweep.work ?? sweep.stations[last]?.ballHeight ?? 0);
+}
+
+/** How far along the ruler a station lies, from 0 to 1. */
+export function alongRuler({ stations }: Sweep, station: number): number {
+  return station / Math.max(1, stations.length - 1);
+}
