@@ -1,19 +1,7 @@
-import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { describe, expect, it } from 'vitest';
+import { describe, it } from 'vitest';
 import { liftStrip, openLiftPictures, sceneToSvg, type LiftOptions, type Scene } from '../../src/drawings/index.ts';
+import { expectGolden } from './expectGolden.ts';
 import { swept, type Machines } from './sideSetups.ts';
-
-/** Goldens prove sameness, never truth: look at a `-changed` twin before it takes the golden's place (UPDATE_GOLDEN=1). */
-function expectGolden(name: string, svg: string): void {
-  const path = fileURLToPath(new URL(`golden/${name}.svg`, import.meta.url));
-  const twin = path.replace(/\.svg$/, '-changed.svg');
-  if (process.env['UPDATE_GOLDEN'] === '1') writeFileSync(path, svg);
-  const same = existsSync(path) && readFileSync(path, 'utf8') === svg;
-  if (same) rmSync(twin, { force: true });
-  else writeFileSync(twin, svg);
-  expect(same, `${name} differs: compare it with ${twin}`).toBe(true);
-}
 
 const cases: Readonly<Record<string, { machines: Machines; options: LiftOptions; station: number }>> = {
   'side-frame-arms-desk': { machines: ['Ostrey 35', 'U-28', 'tiller'], options: { system: 'us' }, station: 45 },

@@ -73,10 +73,13 @@ function give({ room, step, over }: Pass, to: Step, factors: Ends): void {
   }
 }
 
-/** The slope of an operation on one range by that range. */
+/** The slope of an operation on one range by that range; where a root or an arc sine is clipped it is flat. */
 const slopeOfOne: Readonly<Record<number, (from: number, to: number) => readonly [number, number]>> = {
   [Op.square]: (from, to) => [2 * from, 2 * to],
-  [Op.squareRoot]: (from, to) => [to <= 0 ? 0 : 0.5 / Math.sqrt(to), from <= 0 ? Infinity : 0.5 / Math.sqrt(from)],
+  [Op.squareRoot]: (from, to) => {
+    if (to < 0) return [0, 0];
+    return [from < 0 ? 0 : 0.5 / Math.sqrt(to), from <= 0 ? Infinity : 0.5 / Math.sqrt(from)];
+  },
   [Op.sine]: (from, to) => cosineOver(from, to),
   [Op.cosine]: (from, to) => cosineOver(from + Math.PI / 2, to + Math.PI / 2),
   [Op.arcTangent]: (from, to) => {
@@ -85,8 +88,8 @@ const slopeOfOne: Readonly<Record<number, (from: number, to: number) => readonly
   },
   [Op.arcSine]: (from, to) => {
     const [least, most] = sizes(from, to);
-    if (least >= 1) return [0, Infinity];
-    return [1 / Math.sqrt(1 - least * least), most >= 1 ? Infinity : 1 / Math.sqrt(1 - most * most)];
+    if (least > 1) return [0, 0];
+    return [most > 1 ? 0 : 1 / Math.sqrt(1 - least * least), most >= 1 ? Infinity : 1 / Math.sqrt(1 - most * most)];
   },
 };
 
