@@ -178,7 +178,11 @@ function report(title: string, widths: readonly Width[]): void {
 describe('bounds through the lift against sampled truth', () => {
   const widths: Width[] = [];
 
-  const tried = (title: string, runs: number, change: (document: SetupDocument, one: LiftCase) => SetupDocument): void => {
+  const tried = (
+    title: string,
+    runs: number,
+    change: (document: SetupDocument, one: LiftCase) => SetupDocument,
+  ): void => {
     test(`${title}: ${samplesEach} truths a setup stay inside, ${runs} setups`, () => {
       const here: Width[] = [];
       fc.assert(

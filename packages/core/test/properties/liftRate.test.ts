@@ -77,36 +77,32 @@ class Tally {
   }
 }
 
-test(
-  `unresolved findings over ${setupsTried} generated setups`,
-  () => {
-    const statuses = new Map<string, number>();
-    const [measured, lacking] = [new Tally(), new Tally()];
-    fc.assert(
-      fc.property(setups, ({ document, isMeasured }) => {
-        const reading = readSetup(document);
-        if (!reading.ok) throw new Error(JSON.stringify(reading.errors));
-        const { findings } = judgeSetup(reading.setup, { thresholds: false });
-        const computed = findings.filter(({ margin }) => margin !== null);
-        const tally = isMeasured ? measured : lacking;
-        for (const { id, status, unresolved, margin } of computed) {
-          count(statuses, `${id} ${status}`);
-          if (unresolved) count(tally.open, id);
-          expect([margin?.low, margin?.high].some(Number.isNaN), id).toBe(false);
-        }
-        tally.setups += 1;
-        tally.findings += computed.length;
-        if (computed.some((finding) => finding.unresolved)) tally.openSetups += 1;
-      }),
-      { numRuns: setupsTried },
-    );
-    console.log(measured.report('everything measured'));
-    console.log(lacking.report('something left out'));
-    const throughLift = [...statuses].filter(([key]) => /^(lift|limit|pickUp|work|contact)/.test(key));
-    console.log(listed(new Map(throughLift)));
-    for (const status of ['pass', 'fail', 'undecided']) {
-      expect(statuses.get(`lift.force ${status}`) ?? 0, status).toBeGreaterThan(setupsTried / 50);
-    }
-  },
-  300_000,
-);
+test(`unresolved findings over ${setupsTried} generated setups`, () => {
+  const statuses = new Map<string, number>();
+  const [measured, lacking] = [new Tally(), new Tally()];
+  fc.assert(
+    fc.property(setups, ({ document, isMeasured }) => {
+      const reading = readSetup(document);
+      if (!reading.ok) throw new Error(JSON.stringify(reading.errors));
+      const { findings } = judgeSetup(reading.setup, { thresholds: false });
+      const computed = findings.filter(({ margin }) => margin !== null);
+      const tally = isMeasured ? measured : lacking;
+      for (const { id, status, unresolved, margin } of computed) {
+        count(statuses, `${id} ${status}`);
+        if (unresolved) count(tally.open, id);
+        expect([margin?.low, margin?.high].some(Number.isNaN), id).toBe(false);
+      }
+      tally.setups += 1;
+      tally.findings += computed.length;
+      if (computed.some((finding) => finding.unresolved)) tally.openSetups += 1;
+    }),
+    { numRuns: setupsTried },
+  );
+  console.log(measured.report('everything measured'));
+  console.log(lacking.report('something left out'));
+  const throughLift = [...statuses].filter(([key]) => /^(lift|limit|pickUp|work|contact)/.test(key));
+  console.log(listed(new Map(throughLift)));
+  for (const status of ['pass', 'fail', 'undecided']) {
+    expect(statuses.get(`lift.force ${status}`) ?? 0, status).toBeGreaterThan(setupsTried / 50);
+  }
+}, 300_000);

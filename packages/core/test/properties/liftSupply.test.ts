@@ -155,7 +155,9 @@ describe('what the ratings prove, with the linkage known', () => {
       }),
       { numRuns: 150 },
     );
-    console.log(`proven lift against torques that keep the ratings: nearest ${(100 * nearest).toExponential(1)} % of the rating below`);
+    console.log(
+      `proven lift against torques that keep the ratings: nearest ${(100 * nearest).toExponential(1)} % of the rating below`,
+    );
   });
 
   test('is all that they prove: the weakest torque that keeps them lifts just that, at every height', () => {

@@ -1,5 +1,12 @@
 import type { SetupQuestion } from '../../src/engine/assess/index.ts';
-import { evaluate, openWorkspace, stepsFor, type Formula, type Step, type Workspace } from '../../src/engine/formula/index.ts';
+import {
+  evaluate,
+  openWorkspace,
+  stepsFor,
+  type Formula,
+  type Step,
+  type Workspace,
+} from '../../src/engine/formula/index.ts';
 import { middle } from '../../src/engine/geometry/index.ts';
 import { ratedLift } from '../../src/engine/lift/ratedLift.ts';
 import { throughLift, type Course } from '../../src/engine/lift/throughLift.ts';

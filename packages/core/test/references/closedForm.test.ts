@@ -107,12 +107,36 @@ describe('closed form against halving on the distance equations', () => {
           const height = of.value(ballHeight, i);
           const slope = (of_: (at: ReturnType<typeof solved>) => number): number =>
             slopeAt((at) => of_(solved(at)), height, 1);
-          close(of.value(place.spin, i), slope(({ ball }) => ball.angle), 1e-3);
-          close(of.value(place.ballSpeed.x, i), slope(({ ball }) => ball.at.x), 1);
-          close(of.value(body.originSpeed.x, i), slope(({ held }) => held.origin.x), 1);
-          close(of.value(body.originSpeed.z, i), slope(({ held }) => held.origin.z), 1);
-          close(of.value(body.spin, i), slope(({ held }) => held.pitch), 1e-3);
-          close(of.value(arm.spin, i), slope(({ lifted }) => lifted.angle), 1e-3);
+          close(
+            of.value(place.spin, i),
+            slope(({ ball }) => ball.angle),
+            1e-3,
+          );
+          close(
+            of.value(place.ballSpeed.x, i),
+            slope(({ ball }) => ball.at.x),
+            1,
+          );
+          close(
+            of.value(body.originSpeed.x, i),
+            slope(({ held }) => held.origin.x),
+            1,
+          );
+          close(
+            of.value(body.originSpeed.z, i),
+            slope(({ held }) => held.origin.z),
+            1,
+          );
+          close(
+            of.value(body.spin, i),
+            slope(({ held }) => held.pitch),
+            1e-3,
+          );
+          close(
+            of.value(arm.spin, i),
+            slope(({ lifted }) => lifted.angle),
+            1e-3,
+          );
           const loadHeight = (at: number): number => weightsAt(one, view, at).load.at.z;
           close(of.value(of.steps.load.rise, i), slopeAt(loadHeight, height, 1), 1);
         }

@@ -28,7 +28,13 @@ const ids = { lowerPivot: '1', topPivot: '2', armPivot: '3', ball: '4', upper: '
 function sketch(view: SideView, topLink: number, height: number, near: readonly Point[]): SketchPrimitive[] {
   const { onLink, upper, arm, link } = view;
   const [ball, origin, top, foot, end] = near as [Point, Point, Point, Point, Point];
-  const point = (id: string, { x, z }: Point, fixed: boolean): SketchPrimitive => ({ id, type: 'point', x, y: z, fixed });
+  const point = (id: string, { x, z }: Point, fixed: boolean): SketchPrimitive => ({
+    id,
+    type: 'point',
+    x,
+    y: z,
+    fixed,
+  });
   let last = 20;
   const next = (): string => String((last += 1));
   const distance = (p1_id: string, p2_id: string, length: number): SketchPrimitive => ({
@@ -96,7 +102,12 @@ describe('closure against a general-purpose constraint solver', () => {
         for (let i = 0; i < heights; i += 1) {
           const view = one.sideView;
           solver.clear_data();
-          const primitives = sketch(view, of.value(of.steps.topLink), of.value(of.steps.ballHeight, i), start(of, i, by));
+          const primitives = sketch(
+            view,
+            of.value(of.steps.topLink),
+            of.value(of.steps.ballHeight, i),
+            start(of, i, by),
+          );
           solver.push_primitives_and_params(primitives);
           expect([SolveStatus.Success, SolveStatus.Converged]).toContain(solver.solve());
           solver.apply_solution();
@@ -120,7 +131,9 @@ describe('closure against a general-purpose constraint solver', () => {
       { numRuns: linkages },
     );
     solver.destroy_gcs_module();
-    console.log(`closed form against the constraint solver: worst ${worst.toExponential(1)} mm over ${compared} places`);
+    console.log(
+      `closed form against the constraint solver: worst ${worst.toExponential(1)} mm over ${compared} places`,
+    );
     expect(compared).toBe(linkages * heights);
   });
 });

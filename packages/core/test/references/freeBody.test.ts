@@ -171,7 +171,9 @@ describe('a lift cylinder against the moment of its push about the shaft', () =>
           expect(value(steps.supply.highAtBalls, i)).toBe(value(steps.supply.lowAtBalls, i));
           if (value(steps.load.rise, i) < 0.05) return;
           const { load, onBody, onLinks } = weightsAt(one, view, height);
-          const heavier = onBody.map((weight) => (weight === load ? { ...load, mass: value(steps.proven, i) } : weight));
+          const heavier = onBody.map((weight) =>
+            weight === load ? { ...load, mass: value(steps.proven, i) } : weight,
+          );
           expect(freeBodyAt(view, height, heavier, onLinks).armTorque / (0.9 * torque)).toBeCloseTo(1, 8);
           compared += 1;
         });

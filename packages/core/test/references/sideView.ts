@@ -82,11 +82,7 @@ export function rootOf(of: (value: number) => number, low: number, high: number)
 
 /** The ball at a height, behind the pivot: |P − A| = ℓ and P_z = height, solved for the angle. */
 export function ballAt(view: SideView, height: number): Ball | null {
-  const angle = rootOf(
-    (theta) => view.pivot.z + view.link * Math.sin(theta) - height,
-    -Math.PI / 2,
-    Math.PI / 2,
-  );
+  const angle = rootOf((theta) => view.pivot.z + view.link * Math.sin(theta) - height, -Math.PI / 2, Math.PI / 2);
   if (angle === null) return null;
   return { at: placed(view.pivot, { x: view.link, z: 0 }, angle), angle };
 }

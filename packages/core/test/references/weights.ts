@@ -35,10 +35,7 @@ export function weightsAt(one: LiftCase, view: SideView, height: number): Weight
     const at = isFramed ? placed(body.origin, offset, body.pitch) : placed(ball.at, offset, ball.angle);
     return { mass: ofCoupler(mass), at };
   };
-  const coupler = [
-    onCoupler('mass', 'centreBehind', 'centreAbove'),
-    onCoupler('hungMass', 'hungBehind', 'hungAbove'),
-  ];
+  const coupler = [onCoupler('mass', 'centreBehind', 'centreAbove'), onCoupler('hungMass', 'hungBehind', 'hungAbove')];
   return isFramed
     ? { load, onBody: [...implement, ...coupler], onLinks: [] }
     : { load, onBody: implement, onLinks: coupler };
