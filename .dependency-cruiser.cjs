@@ -19,7 +19,7 @@ const layerRules = layers.map((layer) => ({
   to: { path: `${core}(?!(${[layer, ...mayUse[layer]].join('|')})/)` },
 }));
 
-/** Inside engine, imports run one way too: tools ← inputs ← findings ← joint ← topics ← assess, which alone calls several topics. */
+/** Inside engine, imports run one way too: tools ← inputs ← findings ← joint ← topics ← assess, which calls them all; the shaft hangs on the lift. */
 const engineLayers = [
   'geometry',
   'formula',
@@ -30,6 +30,7 @@ const engineLayers = [
   'joint',
   'hookup',
   'lift',
+  'shaft',
   'assess',
 ];
 const engineMayUse = {
@@ -42,7 +43,8 @@ const engineMayUse = {
   joint: ['geometry', 'proof', 'inputs', 'findings'],
   hookup: ['geometry', 'proof', 'inputs', 'findings', 'joint'],
   lift: ['geometry', 'formula', 'linkage', 'proof', 'inputs', 'findings', 'joint'],
-  assess: ['geometry', 'proof', 'inputs', 'findings', 'joint', 'hookup', 'lift'],
+  shaft: ['geometry', 'formula', 'linkage', 'proof', 'inputs', 'findings', 'joint', 'lift'],
+  assess: ['geometry', 'proof', 'inputs', 'findings', 'joint', 'hookup', 'lift', 'shaft'],
 };
 const engineRules = engineLayers.map((layer) => ({
   name: `engine-layer-${layer}`,

@@ -10,6 +10,8 @@ import {
   cureText,
   labelOf,
   remarksOn,
+  ruledText,
+  scopeWords,
   sentenceOf,
   titleOf,
   topicLine,
@@ -35,7 +37,7 @@ export function report(answer: Answer, setup: Setup, system: UnitSystem): string
   const blocks = [
     question(setup),
     [
-      `HOOK-UP AND LIFT: ${verdictWords(answer.verdict, answer.lead).toUpperCase()}`,
+      `${scopeWords.toUpperCase()}: ${verdictWords(answer).toUpperCase()}`,
       ...(because === null ? [] : wrapped(because, 2)),
     ].join('\n'),
     topics(answer),
@@ -46,11 +48,15 @@ export function report(answer: Answer, setup: Setup, system: UnitSystem): string
     ),
     list(
       'Parts and adjustments that cure it (each tried and checked again)',
-      answer.cures.map((cure) => `${cureText(cure)}${cure.inSmallestSet ? ' (in the smallest set)' : ''}`),
+      answer.cures.map((cure) => `${cureText(cure, system)}${cure.inSmallestSet ? ' (in the smallest set)' : ''}`),
     ),
     list(
       'Other ways',
       answer.alternatives.map((alternative) => alternativeText(alternative, system)),
+    ),
+    list(
+      'The drive by each set of rules',
+      answer.otherRules.map((ruled) => ruledText(ruled, system)),
     ),
     list('Beside it', remarksOn(answer, system)),
     list(

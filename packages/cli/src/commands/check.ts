@@ -38,7 +38,7 @@ export function checkCommand(words: readonly string[]): number {
   const system = options.units ?? reading.setup.units ?? 'us';
   print(assessment.answer, reading.setup, system, options);
   const outcome = assessment.answer.verdict;
-  return outcome === 'notChecked' ? exitCodes.internalFault : exitCodes[outcome];
+  return outcome === 'notChecked' || outcome === 'notNeeded' ? exitCodes.internalFault : exitCodes[outcome];
 }
 
 function readOptions(words: readonly string[]): CheckOptions {

@@ -1,4 +1,4 @@
-import type { Alternative, Answer, Cure } from '../engine/assess/index.ts';
+import type { Alternative, Answer, Cure, RuledOutcome } from '../engine/assess/index.ts';
 import type { Finding } from '../engine/findings/index.ts';
 import type { InputError, Setup } from '../records/index.ts';
 import type { UnitSystem } from '../units/index.ts';
@@ -9,6 +9,8 @@ import {
   cautionWords,
   cureText,
   remarksOn,
+  ruledText,
+  scopeWords,
   sentenceOf,
   titleOf,
   verdictWords,
@@ -25,19 +27,22 @@ import {
 export function answerJson(answer: Answer, setup: Setup, system: UnitSystem) {
   return {
     hitchwright: 1,
-    scope: 'hook-up and lift',
+    scope: 'hook-up, drive and lift',
     saysSafeToRun: false,
-    headline: `Hook-up and lift: ${verdictWords(answer.verdict, answer.lead)}`,
+    headline: `${scopeWords}: ${verdictWords(answer)}`,
     verdict: answer.verdict,
     because: becauseOf(answer, setup, system),
     leadFinding: answer.lead?.id ?? null,
     outcomes: answer.outcomes,
     findings: answer.findings.map((finding) => findingJson(finding, setup, system)),
-    cures: answer.cures.map(cureJson),
+    cures: answer.cures.map((cure) => cureJson(cure, system)),
     alternatives: answer.alternatives.map((alternative) => alternativeJson(alternative, system)),
     turnDeg: answer.turn,
     liftBasis: answer.liftBasis,
     sweep: answer.sweep,
+    shaft: answer.shaft,
+    shaftWanted: answer.shaftWanted,
+    otherRules: answer.otherRules.map((ruled) => ruledJson(ruled, system)),
     category: answer.category,
     remarks: remarksOn(answer, system),
     assumed: answer.assumed,
@@ -54,8 +59,8 @@ function findingJson(finding: Finding, setup: Setup, system: UnitSystem) {
   };
 }
 
-function cureJson(cure: Cure) {
-  return { ...cure, text: cureText(cure) };
+function cureJson(cure: Cure, system: UnitSystem) {
+  return { ...cure, text: cureText(cure, system) };
 }
 
 function alternativeJson(alternative: Alternative, system: UnitSystem) {
@@ -66,6 +71,10 @@ function alternativeJson(alternative: Alternative, system: UnitSystem) {
     leadFinding: alternative.lead?.id ?? null,
     text: alternativeText(alternative, system),
   };
+}
+
+function ruledJson(ruled: RuledOutcome, system: UnitSystem) {
+  return { ...ruled, lead: ruled.lead?.id ?? null, text: ruledText(ruled, system) };
 }
 
 /**

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { canonicalUnit } from '../units/index.ts';
 import { leafRules, setupSchema, type FieldRule } from '../records/index.ts';
 
 /**
@@ -18,7 +19,7 @@ export function setupJsonSchema(): Record<string, unknown> {
 }
 
 function leafSchema(rule: FieldRule): Record<string, unknown> {
-  const unit = { length: 'mm', angle: 'deg', power: 'kW', mass: 'kg' }[rule.dimension as string] ?? '';
+  const unit = canonicalUnit[rule.dimension];
   return {
     $ref: '#/$defs/value',
     title: rule.label,

@@ -1,3 +1,4 @@
+import { couplerDriveFields, implementDriveFields, shaftFields, tractorDriveFields } from './driveFields.ts';
 import { couplerLoadFields, loadFields, lowerPinRatedLoad, tractorLiftFields } from './liftFields.ts';
 import { length, type Rules } from './rule.ts';
 import type { FieldRule } from './value.ts';
@@ -65,7 +66,7 @@ export const pinFields = {
   lowerPinRatedLoad,
 } as const satisfies Rules;
 
-/** What only an implement has [mm, deg, kg]. */
+/** What only an implement has [mm, deg, kg, kW]. */
 export const implementFields = {
   doublePlateGap: length(
     10,
@@ -104,9 +105,10 @@ export const implementFields = {
   jawOpening: length(10, 200, 'jaw opening', 'Opening of the jaw that drops over the bar.'),
   jawSpan: length(100, 1500, 'jaws, outside to outside', 'Over the outer faces of the two jaws.'),
   ...loadFields,
+  ...implementDriveFields,
 } as const satisfies Rules;
 
-/** The tractor's end of the linkage and its lift [mm, deg, kg, bar]; heights are above the ground, distances behind the rear axle centre. */
+/** The tractor's end of the linkage, its lift and its PTO [mm, deg, kg, bar, kW]; heights are above the ground, distances behind the rear axle centre. */
 export const tractorFields = {
   lowerBallBore: length(
     10,
@@ -162,6 +164,7 @@ export const tractorFields = {
   ),
   topLinkPivotHeight: length(200, 2000, 'top link pivot height', 'Ground to the centre of the top-link hole in use.'),
   ...tractorLiftFields,
+  ...tractorDriveFields,
 } as const satisfies Rules;
 
 /** The hook side of a coupler [mm, deg, kg]; which of them a kind needs stands in engine. */
@@ -226,6 +229,7 @@ export const couplerFields = {
   barDiameter: length(10, 150, 'bar diameter', 'Caliper across the bar where the jaws sit.'),
   barLength: length(100, 1500, 'free bar length', 'Length of bar between the link ends that the jaws can use.'),
   ...couplerLoadFields,
+  ...couplerDriveFields,
 } as const satisfies Rules;
 
 /** Fields by record. */
@@ -236,6 +240,10 @@ export type ImplementField = PinField | keyof typeof implementFields;
 export type TractorField = keyof typeof tractorFields;
 /** Fields of a coupler’s hook side. */
 export type CouplerField = keyof typeof couplerFields;
+/** Fields of a drive shaft. */
+export type ShaftField = keyof typeof shaftFields;
+
+export { shaftFields };
 
 /** Every quantity of a setup by its path, in the order in which people are asked. */
 export const fieldRules: ReadonlyMap<string, FieldRule> = new Map<string, FieldRule>([
@@ -244,6 +252,7 @@ export const fieldRules: ReadonlyMap<string, FieldRule> = new Map<string, FieldR
   ...under('tractor', tractorFields),
   ...under('coupler', couplerFields),
   ...under('coupler.front', pinFields),
+  ...under('shaft', shaftFields),
   [
     'implement.secondRow.rise',
     length(-600, 600, 'second row above the first', 'Height of the second pin row above the first.'),

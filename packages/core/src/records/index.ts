@@ -1,8 +1,9 @@
-export { couplerFields, fieldRules, implementFields, pinFields, tractorFields } from './fields.ts';
+export { couplerFields, fieldRules, implementFields, pinFields, shaftFields, tractorFields } from './fields.ts';
 export { atPath, withEdits, type Edit } from './edit.ts';
 export { errorLine, excerpt, type InputError, type InputErrorCode } from './inputError.ts';
 export { largestSetup, parseSetup, readSetup, readSetupText, type SetupReading } from './readSetup.ts';
 export type {
+  ChosenRules,
   Coupler,
   Implement,
   LiftAllowance,
@@ -12,6 +13,7 @@ export type {
   PinSet,
   Setup,
   SetupDocument,
+  Shaft,
   Tractor,
 } from './setup.ts';
 export {
@@ -19,13 +21,19 @@ export {
   leafRules,
   setupSchema,
   couplerKinds,
+  jointKinds,
   liftAllowances,
+  limiters,
   mountingStyles,
   pinFixings,
+  rotations,
   type Alteration,
   type CouplerKind,
   type MountingStyle,
+  type JointKind,
+  type Limiter,
   type PinFixing,
+  type Rotation,
 } from './setupSchema.ts';
 export type { Bound, FieldRule, Provenance, Setting, Value } from './value.ts';
 export { setupFrom, yardErrors, type YardDocument } from './yard.ts';

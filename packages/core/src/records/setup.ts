@@ -1,11 +1,14 @@
-import type { Category } from '../tables/index.ts';
+import type { Category, DriveRuleName, PtoTypeNumber } from '../tables/index.ts';
 import type { UnitSystem } from '../units/index.ts';
-import type { CouplerField, ImplementField, PinField, TractorField } from './fields.ts';
+import type { CouplerField, ImplementField, PinField, ShaftField, TractorField } from './fields.ts';
 import type {
   Alteration,
   CouplerKind,
+  JointKind,
+  Limiter,
   MountingStyle,
   PinFixing,
+  Rotation,
   liftAllowances,
   outlineParts,
   tractorParts,
@@ -47,14 +50,26 @@ export interface Implement extends PinSet, Values<Exclude<ImplementField, PinFie
   readonly note?: string;
   readonly secondRow?: PinRow;
   readonly outlines?: readonly OutlineRecord[];
+  /** A drive shaft from the tractor drives it. */
+  readonly driven?: boolean;
+  /** Its drive keeps turning while it is raised from its pick-up to its carrying height. */
+  readonly turnsWhileRaised?: boolean;
+  readonly inputType?: PtoTypeNumber;
+  /** Speed that it is made to be driven at [rpm]. */
+  readonly inputSpeed?: number;
+  /** Which way its input shaft has to turn, seen from behind the tractor. */
+  readonly inputTurns?: Rotation;
 }
 
 /** The tractor’s end of the linkage. */
 export interface Tractor extends Values<TractorField> {
   readonly name?: string;
   readonly category?: Category;
-  readonly enginePower?: Value;
-  readonly ptoPower?: Value;
+  readonly ptoType?: PtoTypeNumber;
+  /** Speeds that the PTO can be set to [rpm]. */
+  readonly ptoSpeeds?: readonly number[];
+  /** Which way the PTO turns, seen from behind the tractor. */
+  readonly ptoTurns?: Rotation;
   /** How many lift cylinders push together. */
   readonly liftCylinders?: number;
   /** What it can strike, in the tractor's frame: side view (x behind the axle, z above the ground), rear view (y to the right, z). */
@@ -73,6 +88,20 @@ export interface Coupler extends Values<CouplerField> {
   readonly outlines?: readonly OutlineRecord[];
 }
 
+/** The drive shaft between tractor and implement. */
+export interface Shaft extends Values<ShaftField> {
+  readonly name?: string;
+  /** Splines of its yokes: the one for the tractor, and the one for the implement. */
+  readonly tractorType?: PtoTypeNumber;
+  readonly implementType?: PtoTypeNumber;
+  readonly jointFront?: JointKind;
+  readonly jointRear?: JointKind;
+  /** Size of its joints, 1 to 9, as the trade numbers them. */
+  readonly series?: number;
+  readonly limiter?: Limiter;
+  readonly note?: string;
+}
+
 /** A part on the shelf that can cure a misfit; `fits` names the implements it is for, all of them where it is left out. */
 export type Part = { readonly name: string; readonly fits?: readonly string[] } & (
   | { readonly kind: 'lowerBushings'; readonly inside: Value; readonly outside: Value; readonly length: Value }
@@ -87,19 +116,28 @@ export type Part = { readonly name: string; readonly fits?: readonly string[] } 
   | { readonly kind: 'upperPinPlate'; readonly mastHeight: Value; readonly mastSetback: Value }
   | { readonly kind: 'clevisSpacers'; readonly gapAfter: Value }
   | { readonly kind: 'pinBalls'; readonly bore: Value; readonly diameter: Value; readonly width: Value }
+  | { readonly kind: 'driveShaft'; readonly shaft: Shaft }
+  | { readonly kind: 'stubExtender'; readonly length: Value }
 );
 
 /** A named rule: how much of a lift rating is counted on. */
 export type LiftAllowance = (typeof liftAllowances)[number];
 
-/** One question: this tractor, perhaps this coupler, this implement. */
+/** Rules that sources disagree on, by the name of the one that is chosen. */
+export interface ChosenRules {
+  readonly liftAllowance?: LiftAllowance;
+  readonly driveShaft?: DriveRuleName;
+}
+
+/** One question: this tractor, perhaps this coupler, this implement, perhaps this drive shaft. */
 export interface Setup {
   readonly hitchwright: 1;
   readonly units?: UnitSystem;
   readonly tractor: Tractor;
   readonly coupler?: Coupler;
   readonly implement: Implement;
-  readonly rules?: { readonly liftAllowance?: LiftAllowance };
+  readonly shaft?: Shaft;
+  readonly rules?: ChosenRules;
   readonly parts?: readonly Part[];
 }
 

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { categories } from '../tables/index.ts';
+import { categories, driveRuleNames, ptoTypeNumbers } from '../tables/index.ts';
 import type { UnitSystem } from '../units/index.ts';
-import { couplerFields, fieldRules, implementFields, pinFields, tractorFields } from './fields.ts';
+import { couplerFields, fieldRules, implementFields, pinFields, shaftFields, tractorFields } from './fields.ts';
 import type { InputError } from './inputError.ts';
 import { readValue } from './readValue.ts';
 import type { FieldRule, Value } from './value.ts';
@@ -25,6 +25,19 @@ export const tractorParts = ['tyre', 'fender', 'cab', 'rollBar', 'drawbar', 'bod
 /** How much of a lift rating is counted on; sources in docs/method/lift.md. */
 export const liftAllowances = ['tenPercentOff', 'asRated'] as const;
 
+/** Joints of a drive shaft: one cross, or a wide-angle joint of two. */
+export const jointKinds = ['single', 'wideAngle'] as const;
+/** What limits the torque of a drive shaft. */
+export const limiters = ['none', 'shearBolt', 'slipClutch', 'overrunning'] as const;
+/** Which way a shaft turns, seen from behind the tractor. */
+export const rotations = ['clockwise', 'counterclockwise'] as const;
+
+/** One of `jointKinds`. */
+export type JointKind = (typeof jointKinds)[number];
+/** One of `limiters`. */
+export type Limiter = (typeof limiters)[number];
+/** One of `rotations`. */
+export type Rotation = (typeof rotations)[number];
 /** One of `mountingStyles`. */
 export type MountingStyle = (typeof mountingStyles)[number];
 /** One of `couplerKinds`. */
@@ -65,24 +78,24 @@ function build(assume: UnitSystem) {
     tractor: tractorSchema(assume),
     coupler: z.optional(couplerSchema(assume)),
     implement: implementSchema(assume),
-    rules: z.optional(z.strictObject({ liftAllowance: z.optional(z.enum(liftAllowances)) })),
+    shaft: z.optional(shaftSchema(assume)),
+    rules: z.optional(
+      z.strictObject({
+        liftAllowance: z.optional(z.enum(liftAllowances)),
+        driveShaft: z.optional(z.enum(driveRuleNames)),
+      }),
+    ),
     parts: z.optional(z.array(partSchema(assume)).check(z.maxLength(60))),
   });
 }
 
 function tractorSchema(assume: UnitSystem) {
-  const power: FieldRule = {
-    dimension: 'power',
-    min: 1,
-    max: 500,
-    label: 'power',
-    measure: 'From the plate or the manual.',
-  };
   return z.strictObject({
     ...named,
-    enginePower: leaf(power, assume),
-    ptoPower: leaf(power, assume),
     ...leaves(tractorFields, assume),
+    ptoType,
+    ptoSpeeds: z.optional(z.array(rpm).check(z.minLength(1), z.maxLength(6))),
+    ptoTurns: z.optional(z.enum(rotations)),
     liftCylinders: z.optional(z.number().check(z.minimum(1), z.maximum(4), z.multipleOf(1))),
     outlines: outlinesOf(tractorParts),
   });
@@ -107,10 +120,29 @@ function implementSchema(assume: UnitSystem) {
     lowerPinPlates: z.optional(z.enum(['single', 'double'])),
     alteration: z.optional(z.enum(alterations)),
     receiver: z.optional(z.enum(['triangle', 'jaws', 'none'])),
+    driven: z.optional(z.boolean()),
+    turnsWhileRaised: z.optional(z.boolean()),
+    inputType: ptoType,
+    inputSpeed: z.optional(rpm),
+    inputTurns: z.optional(z.enum(rotations)),
     ...pinShape(assume),
     ...leaves(implementFields, assume),
     secondRow: z.optional(secondRowSchema(assume)),
     outlines,
+  });
+}
+
+function shaftSchema(assume: UnitSystem) {
+  return z.strictObject({
+    name: named.name,
+    note: named.note,
+    tractorType: ptoType,
+    implementType: ptoType,
+    jointFront: z.optional(z.enum(jointKinds)),
+    jointRear: z.optional(z.enum(jointKinds)),
+    series: z.optional(z.number().check(z.minimum(1), z.maximum(9), z.multipleOf(1))),
+    limiter: z.optional(z.enum(limiters)),
+    ...leaves(shaftFields, assume),
   });
 }
 
@@ -168,6 +200,8 @@ function partSchema(assume: UnitSystem) {
       diameter: size(implementFields.pinBallDiameter),
       width: size(implementFields.pinBallWidth),
     }),
+    z.strictObject({ kind: z.literal('driveShaft'), ...base, shaft: shaftSchema(assume) }),
+    z.strictObject({ kind: z.literal('stubExtender'), ...base, length: size(extenderLength) }),
   ]);
 }
 
@@ -176,6 +210,15 @@ const named = {
   name: z.optional(text),
   category: z.optional(z.enum(categories)),
   note: z.optional(z.string().check(z.maxLength(2000))),
+};
+const ptoType = z.optional(z.literal(ptoTypeNumbers));
+const rpm = z.number().check(z.minimum(100), z.maximum(3000));
+const extenderLength: FieldRule = {
+  dimension: 'length',
+  min: 20,
+  max: 400,
+  label: 'length of the stub extender',
+  measure: 'How much it makes the stub longer.',
 };
 const coordinate = z.number().check(z.minimum(-5000), z.maximum(5000));
 const outline = z.array(z.tuple([coordinate, coordinate])).check(z.minLength(3), z.maxLength(40));

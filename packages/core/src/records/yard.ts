@@ -15,7 +15,8 @@ export interface YardDocument {
 }
 
 /**
- * The setup document of one tractor, one implement and perhaps a coupler of the yard.
+ * The setup document of one tractor, one implement and perhaps a coupler of the yard, with the drive shaft among the parts
+ * that is meant for this implement by name.
  *
  * @param yard the yard [JSON]
  * @param tractor a tractor of it [JSON]
@@ -30,13 +31,16 @@ export function setupFrom(
   implement: SetupDocument,
 ): SetupDocument {
   const name = implement['name'];
-  const fits = (part: SetupDocument): boolean => !Array.isArray(part['fits']) || part['fits'].includes(name);
+  const isMeantFor = (part: SetupDocument): boolean => Array.isArray(part['fits']) && part['fits'].includes(name);
+  const fits = (part: SetupDocument): boolean => !Array.isArray(part['fits']) || isMeantFor(part);
+  const shaft = yard.parts?.find((part) => part['kind'] === 'driveShaft' && isMeantFor(part))?.['shaft'];
   return {
     hitchwright: 1,
     ...(yard.units === undefined ? {} : { units: yard.units }),
     tractor,
     ...(coupler === null ? {} : { coupler }),
     implement,
+    ...(shaft === undefined ? {} : { shaft }),
     ...(yard.parts === undefined ? {} : { parts: yard.parts.filter(fits) }),
   };
 }

@@ -4,6 +4,7 @@ import type { SourceId } from './sources.ts';
 /** Makes a row of one citation: canonical value, the print and its unit, and what else the row says. */
 export type Cite = (value: number, printed: string, printedUnit: string, extra?: FigureExtra) => Figure;
 
+/** What makes a row citable: its source, the place in it, and how it was seen. */
 interface Citation {
   readonly source: SourceId;
   readonly locator: string;
@@ -11,7 +12,8 @@ interface Citation {
   readonly status?: FigureStatus;
 }
 
-function cite({ source, locator, edition, status = 'read' }: Citation): Cite {
+/** A maker of rows that all stand in one place of one source; seen in that text itself unless the status says otherwise. */
+export function cite({ source, locator, edition, status = 'read' }: Citation): Cite {
   const place = edition === undefined ? { source, locator } : { source, locator, edition };
   return (value, printed, printedUnit, extra = {}) => ({ value, printed, printedUnit, ...place, status, ...extra });
 }

@@ -7,6 +7,30 @@ export { convergenceHalfAngle, frontSpacing, linkPlanLength } from './convergenc
 export { couplerKindFacts, couplerKinds, type CouplerKind, type CouplerKindFacts } from './couplerKinds.ts';
 export { couplerFigures, type CouplerField } from './couplers.ts';
 export {
+  clearanceFigures,
+  jointAngleFigures,
+  overlapFigures,
+  type JointAngle,
+  type OverlapRule,
+} from './driveBands.ts';
+export {
+  driveRuleNames,
+  driveRules,
+  type DriveRuleField,
+  type DriveRuleName,
+  type DriveRuleSet,
+  type SharedFigure,
+} from './driveRules.ts';
+export {
+  seriesCross,
+  seriesLengths,
+  seriesNumbers,
+  seriesPower,
+  type SeriesCross,
+  type SeriesNumber,
+  type ShaftLength,
+} from './driveSeries.ts';
+export {
   bestFigure,
   chooseFigures,
   highestOf,
@@ -22,6 +46,14 @@ export { linkageClassFields, linkageClassRange, type LinkageClassField } from '.
 export { linkageFigures, type LinkageField } from './linkage.ts';
 export { narrowSpan } from './narrow.ts';
 export { ptoSpeedBand, ptoSpeedCap, ptoType, ptoTypeNumbers, type PtoType, type PtoTypeNumber } from './ptoTypes.ts';
+export {
+  drawbarPinDistance,
+  endToCrossCentres,
+  guardOverlap,
+  passageClearance,
+  sixSplinePowerCap,
+  stubClearZone,
+} from './shaftSurroundings.ts';
 export { sourceIds, type SourceId } from './sources.ts';
 export { ballCentreSpan, shoulderSpanFromCentres } from './spanConventions.ts';
 export { tractorFigures, type TractorField } from './tractorSide.ts';

@@ -1,4 +1,4 @@
-import type { Alternative, Answer, Cure, Outcome } from '../engine/assess/index.ts';
+import type { Alternative, Answer, Outcome } from '../engine/assess/index.ts';
 import { topicOf, type Finding, type Threshold } from '../engine/findings/index.ts';
 import { fieldRules, type Setup } from '../records/index.ts';
 import { printQuantity, type Dimension, type Rounding, type UnitSystem } from '../units/index.ts';
@@ -6,27 +6,51 @@ import { checkWords } from './checks.ts';
 import { sentenceOf, shortOf } from './findings.ts';
 import { fieldOf, howToMeasure, labelOf } from './labels.ts';
 
-const verdicts: Readonly<Record<Exclude<Outcome, 'willNot'>, string>> = {
-  works: 'Hooks up and lifts',
-  withParts: 'Hooks up with parts, and lifts',
-  measureFirst: 'Measure first',
-  notChecked: 'Not checked yet',
-};
+/** What is checked so far, as the heading of a verdict. */
+export const scopeWords = 'Hook-up, drive and lift';
+
+/** What a verdict is told from. */
+type Judged = Pick<Answer, 'verdict' | 'lead' | 'outcomes'>;
 
 /**
- * The verdict in the trade's words, for all that is checked so far: hook-up and lift.
+ * The verdict in the trade’s words, for all that was checked.
  *
- * @param outcome the verdict [name]
- * @param lead the finding that gives it its reason, or null [record]
+ * @param answer the answer, or its verdict, lead and outcomes [record]
  * @returns a few words [text]
  */
-export function verdictWords(outcome: Outcome, lead: Pick<Finding, 'id'> | null): string {
-  if (outcome !== 'willNot') return verdicts[outcome];
-  return lead !== null && topicOf(lead.id) === 'lifts' ? 'Will not lift' : 'Will not hook up';
+export function verdictWords({ verdict, lead, outcomes }: Judged): string {
+  return wordsFor(verdict, lead, outcomes.runs);
+}
+
+function wordsFor(outcome: Outcome, lead: Pick<Finding, 'id'> | null, runs: Outcome): string {
+  const isDriven = runs !== 'notChecked' && runs !== 'notNeeded';
+  switch (outcome) {
+    case 'works':
+      return isDriven ? 'Hooks up, runs and lifts' : 'Hooks up and lifts';
+    case 'withParts':
+      return isDriven ? 'Hooks up, runs and lifts with parts' : 'Hooks up with parts, and lifts';
+    case 'measureFirst':
+      return 'Measure first';
+    case 'willNot':
+      return { hooksUp: 'Will not hook up', runs: 'Will not run', lifts: 'Will not lift' }[
+        topicOf(lead?.id ?? 'mounting')
+      ];
+    default:
+      return 'Not checked yet';
+  }
 }
 
 /** The four answers by name. */
 export const topicWords = { hooksUp: 'Hooks up', runs: 'Runs', lifts: 'Lifts', staysUpright: 'Stays upright' } as const;
+
+const topicAnswers: Readonly<Record<Outcome, string>> = {
+  works: 'yes',
+  withParts: 'not as it stands',
+  measureFirst: 'not known yet',
+  willNot: 'no',
+  notChecked: 'not checked yet',
+  notNeeded: 'needs no drive',
+};
 
 /**
  * What a topic says under its name.
@@ -36,9 +60,7 @@ export const topicWords = { hooksUp: 'Hooks up', runs: 'Runs', lifts: 'Lifts', s
  * @returns a few words [text]
  */
 export function topicLine(answer: Answer, topic: keyof typeof topicWords): string {
-  const outcome = answer.outcomes[topic];
-  if (outcome === 'notChecked') return 'not checked yet';
-  return { works: 'yes', withParts: 'not as it stands', measureFirst: 'not known yet', willNot: 'no' }[outcome];
+  return topicAnswers[answer.outcomes[topic]];
 }
 
 /**
@@ -74,7 +96,11 @@ function reasonOf(lead: Finding, setup: Setup, system: UnitSystem): string {
 export function askOf(finding: Finding, system: UnitSystem): string | null {
   const [first] = finding.asks;
   if (finding.status !== 'undecided' || first === undefined) return null;
-  const decides = decidesText(first, system, topicOf(finding.id) === 'lifts' ? 'it lifts' : 'it fits');
+  const decides = decidesText(
+    first,
+    system,
+    { hooksUp: 'it fits', runs: 'it runs', lifts: 'it lifts' }[topicOf(finding.id)],
+  );
   if (decides !== '') return `Measure the ${labelOf(first.path)}: ${decides} ${howToMeasure(first.path)}`.trim();
   const open = finding.asks.filter(({ path }) => !path.includes('washer')).slice(0, 4);
   if (open.length === 1)
@@ -141,20 +167,6 @@ function holdsAStep({ low, high }: { low: number; high: number }, step: number):
 }
 
 /**
- * What a cure is, in one line.
- *
- * @param cure the cure [record]
- * @returns one line [text]
- */
-export function cureText(cure: Cure): string {
-  const what = cure.part ?? 'turn the lower pins round';
-  const cut = cure.kind === 'cutBushing' ? ', cut to length' : '';
-  const back = cure.returnable ? '' : ' Can’t be returned once cut.';
-  const where = cure.on === 'coupler.front' ? ' on the front of the coupler' : '';
-  return `${sentenceCase(what)}${cut}${where}.${back}`;
-}
-
-/**
  * What another way to hook up comes to, in one line.
  *
  * @param alternative another way to hook up [record]
@@ -166,7 +178,7 @@ export function alternativeText(alternative: Alternative, system: UnitSystem): s
     alternative.kind === 'leaveCouplerOff'
       ? 'Leave the coupler off'
       : `Take ${alternative.coupler ?? 'another coupler'}`;
-  const verdict = verdictWords(alternative.outcome, alternative.lead).toLowerCase();
+  const verdict = wordsFor(alternative.outcome, alternative.lead, alternative.runs).toLowerCase();
   const reason = alternative.lead === null ? '' : ` (${shortOf(alternative.lead, system)})`;
   return `${what}: ${verdict}${reason}.`;
 }
@@ -179,9 +191,5 @@ export function alternativeText(alternative: Alternative, system: UnitSystem): s
  * @returns a few words [text]
  */
 export function cellText(answer: Answer, system: UnitSystem): string {
-  return answer.lead === null ? 'hooks up and lifts' : shortOf(answer.lead, system);
-}
-
-function sentenceCase(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  return answer.lead === null ? verdictWords(answer).toLowerCase() : shortOf(answer.lead, system);
 }

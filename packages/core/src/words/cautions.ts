@@ -2,8 +2,13 @@ import type { CautionId } from '../engine/assess/index.ts';
 
 /** Cautions in our own words; what each rests on stands in docs/sources.md under “Cautions”. */
 export const cautionWords: Readonly<Record<CautionId, string>> = {
-  hookUpAndLiftOnly:
-    'This answers for hook-up and lift. Whether the drive runs and the tractor stays upright is not checked yet.',
+  balanceNotChecked: 'This answers for hook-up, drive and lift. Whether the tractor stays upright is not checked yet.',
+  shaftEntangles:
+    'A turning shaft catches clothing and pulls in before anyone can let go. Every guard and shield in place, nobody near it, drive off and engine stopped before you get down.',
+  noAdaptors:
+    'Never join different splines or speeds with an adaptor: at the wrong speed parts fly off, and what hangs on the stub overloads it and stands out of its shield.',
+  stubExtender:
+    'An extender hangs on the stub, overloads its bearing and stands out of the master shield. Makers of shafts and implements forbid it; take a longer shaft.',
   raisedLoad:
     'Never go under or reach into what hangs on the lift: lower it to the ground, or block it, before you work on it.',
   ratingCompares:

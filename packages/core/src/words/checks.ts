@@ -1,16 +1,6 @@
 import type { CheckId } from '../engine/findings/index.ts';
-
-/** The words of one check. `{m}` stands for the size of a miss or of what is left to spare. */
-export interface CheckWords {
-  readonly title: string;
-  /** What is wrong when the low end of the band is missed, and the high end. */
-  readonly low: string;
-  readonly high: string;
-  /** What holds, with `{m}` to spare. */
-  readonly holds: string;
-  /** Short form for a cell of the yard. */
-  readonly short: { readonly low: string; readonly high: string };
-}
+import type { CheckWords } from './checkWords.ts';
+import { shaftCheckWords } from './shaftChecks.ts';
 
 const bushingBore: CheckWords = {
   title: 'Bushing on its pin',
@@ -246,6 +236,7 @@ export const checkWords: Readonly<Record<CheckId, CheckWords>> = {
     holds: 'The lift carries it to the carrying height, {m} to spare at the load’s centre once the allowance is off.',
     short: { low: 'lift {m} short', high: '' },
   },
+  ...shaftCheckWords,
   'limit.clearance': {
     title: 'Ground clearance when carried',
     low: 'Carried, its lowest part comes {m} nearer to the ground than wanted.',

@@ -1,8 +1,16 @@
 import type { Setup } from '../records/index.ts';
-import { topicOf, type Finding, type Need, type NotNeeded, type RuledOut } from '../engine/findings/index.ts';
+import {
+  topicOf,
+  type Finding,
+  type Mismatch,
+  type Need,
+  type NotNeeded,
+  type RuledOut,
+} from '../engine/findings/index.ts';
 import { printMarginSize, type UnitSystem } from '../units/index.ts';
 import { checkWords } from './checks.ts';
 import { labelOf } from './labels.ts';
+import { mismatchSentence } from './mismatches.ts';
 import { mountingReasons, mountingShort } from './mounting.ts';
 
 const notNeeded: Readonly<Record<NotNeeded, string>> = {
@@ -16,6 +24,8 @@ const notNeeded: Readonly<Record<NotNeeded, string>> = {
   pinned: 'Not needed: the lower pins are held in their balls.',
   noWorkHeight: 'Not needed: no working height is given, so the links are taken level at work.',
   noCarryHeight: 'Not needed: no carrying height is asked for.',
+  notDriven: 'Not needed: no drive shaft drives it.',
+  noLimiter: 'Not needed: nothing in the shaft limits the torque.',
 };
 
 const needs: Readonly<Record<Need, string>> = {
@@ -26,6 +36,14 @@ const needs: Readonly<Record<Need, string>> = {
   outlines: 'Not checked: needs outlines of the tractor and of the implement.',
   lowestPart: 'Not checked: needs the lowest part of the implement.',
   heights: 'Not checked: needs the lowest and the highest ball height of the lift.',
+  driven: 'Not checked: say whether a drive shaft drives the implement.',
+  powerWanted: 'Not checked: needs the PTO power that the implement wants.',
+  series: 'Not checked: needs the size of the drive shaft’s joints.',
+  seriesSpeed: 'Not checked: sizes of shafts are published for 540 and 1000 rpm only.',
+  guard: 'Not checked: needs the guard’s tube and cone diameters.',
+  window: 'Not checked: needs the opening of the coupler that the shaft passes.',
+  shields: 'Not checked: needs how far the shields reach over the guard at both ends.',
+  limiterTorque: 'Not checked: needs the torque of the limiter, or that there is none.',
   linkage: 'Not checked: needs the lower links and the top link placed on the tractor.',
 };
 
@@ -125,6 +143,7 @@ function settledSentence(finding: Finding, setup: Setup): string {
   if (finding.id === 'limit.hooks')
     return 'It rides on wheels of its own: whatever pushes it up from below may lift its pins out of the hooks.';
   if (finding.id === 'mounting') return mountingReasons[finding.reason as RuledOut];
+  if (topicOf(finding.id) === 'runs') return mismatchSentence(finding.reason as Mismatch, setup);
   return setup.coupler?.kind === 'bar'
     ? 'The implement has no jaws to drop over the bar.'
     : 'The implement has no receiver for a triangular frame.';
@@ -134,7 +153,7 @@ function size(value: number, finding: Finding, system: UnitSystem): string {
   return printMarginSize(value, dimensions[finding.unit ?? 'mm'], system);
 }
 
-const dimensions = { mm: 'length', deg: 'angle', kg: 'mass' } as const;
+const dimensions = { mm: 'length', deg: 'angle', kg: 'mass', kW: 'power', 'N·m': 'torque' } as const;
 
 function filled(text: string, amount: string): string {
   return text.replace('{m}', () => amount);

@@ -3,11 +3,13 @@ export {
   askOf,
   becauseOf,
   cellText,
-  cureText,
+  scopeWords,
   topicLine,
   topicWords,
   verdictWords,
 } from './answer.ts';
+export { cureText } from './cures.ts';
+export { driveRuleText, driveRuleWords, ruledText } from './rules.ts';
 export { cautionWords } from './cautions.ts';
 export { missOf, sentenceOf, shortOf, titleOf } from './findings.ts';
 export { fieldOf, howToMeasure, labelOf } from './labels.ts';

@@ -5,6 +5,7 @@ const machines: Readonly<Record<string, string>> = {
   tractor: 'tractor',
   coupler: 'coupler',
   'coupler.front': 'coupler’s front',
+  shaft: 'drive shaft',
   'implement.secondRow': 'implement’s second pin row',
 };
 
@@ -13,6 +14,13 @@ const others: Readonly<Record<string, string>> = {
   'implement.floatSits': 'whether the float sits at the upper pin or behind it',
   'tractor.liftSupplyShare': 'what the lift truly pulls',
   'tractor.liftEfficiency': 'how much of its push the lift cylinder passes on',
+  'tractor.topLinkRadius': 'thickness of the top link',
+  'tractor.ptoType': 'how many splines the PTO stub has',
+  'tractor.ptoSpeeds': 'how fast the PTO turns',
+  'implement.inputType': 'how many splines the input shaft has',
+  'implement.inputSpeed': 'how fast the implement has to be driven',
+  'shaft.tractorType': 'how many splines the shaft’s yoke for the tractor has',
+  'shaft.implementType': 'how many splines the shaft’s yoke for the implement has',
   'implement.receiver': 'whether the implement carries the counterpart of this coupler',
 };
 

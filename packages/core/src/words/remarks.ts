@@ -2,6 +2,7 @@ import type { Answer } from '../engine/assess/index.ts';
 import type { CategorySummary } from '../engine/hookup/index.ts';
 import { printBoth, type UnitSystem } from '../units/index.ts';
 import { liftRemarks } from './liftRemarks.ts';
+import { shaftRemarks } from './shaftRemarks.ts';
 
 /**
  * What is worth saying of the setup beside its findings: where the top hook is set, how the
@@ -16,6 +17,7 @@ export function remarksOn(answer: Answer, system: UnitSystem): string[] {
     hookRemark(answer, system),
     turnRemark(answer),
     ...liftRemarks(answer, system),
+    ...shaftRemarks(answer, system),
     categoryRemark(answer.category),
   ].filter((remark) => remark !== null);
 }

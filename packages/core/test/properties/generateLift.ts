@@ -18,7 +18,13 @@ export interface LiftCase {
   readonly sideView: SideView;
 }
 
-const within = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
+const fine = 2 ** 20;
+
+/** Numbers spread evenly over a range; fast-check’s own doubles crowd around zero. */
+export function within(min: number, max: number): fc.Arbitrary<number> {
+  return fc.integer({ min: 0, max: fine }).map((share) => min + ((max - min) * share) / fine);
+}
+
 const whole = (min: number, max: number): fc.Arbitrary<number> => within(min, max).map(Math.round);
 const tenth = (value: number): number => Math.round(value * 10) / 10;
 

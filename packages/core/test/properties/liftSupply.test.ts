@@ -17,16 +17,18 @@ import {
   type SideView,
 } from '../references/sideView.ts';
 import { weightsAt } from '../references/weights.ts';
-import { documentOf, liftCases, unknownTo, type Held, type LiftCase } from './generateLift.ts';
+import { documentOf, liftCases, unknownTo, type Held, type LiftCase, within } from './generateLift.ts';
 
 const lanes = spaced(25);
+/** Step of the central differences in ball height [mm]. */
+const step = 0.4;
 /** The second test point lies this far behind the balls [mm]. */
 const testDistance = 610;
 const held = (...kinds: Held[]): fc.Arbitrary<Held> => fc.constantFrom(...kinds);
 const figure = (of: Readonly<Record<string, number>>, key: string): number => of[key] ?? 0;
 
 /** Any positive course of the arms' torque, in no unit: it is scaled to the ratings afterwards. */
-const torques = fc.array(fc.double({ min: 0.2, max: 5, noNaN: true }), {
+const torques = fc.array(within(0.2, 5), {
   minLength: lanes.length,
   maxLength: lanes.length,
 });
@@ -65,7 +67,7 @@ function riseOf(view: SideView, height: number, point: Point): number {
     const { body } = rigid(view, one);
     return placed(body.origin, point, body.pitch).z;
   };
-  return slopeAt(at, height, 1);
+  return slopeAt(at, height, step);
 }
 
 function armSpin(view: SideView, height: number): number {
@@ -74,12 +76,12 @@ function armSpin(view: SideView, height: number): number {
     if (arm === null) throw new Error('does not close');
     return arm.angle;
   };
-  return slopeAt(angle, height, 1);
+  return slopeAt(angle, height, step);
 }
 
 /** What a torque of the arms lifts in the load's place, once everything else is lifted: virtual work from solved positions. */
 function liftedBy(torque: number, one: LiftCase, view: SideView, height: number): number | null {
-  const heightOf = (pick: (at: number) => number): number => slopeAt(pick, height, 1);
+  const heightOf = (pick: (at: number) => number): number => slopeAt(pick, height, step);
   const rise = heightOf((at) => weightsAt(one, view, at).load.at.z);
   if (rise <= leastRise) return null;
   const others = heightOf((at) => {
@@ -227,7 +229,7 @@ function ratedAt(one: LiftCase, ratings: readonly Rating[], behind: number): num
 }
 
 describe('what the ratings prove with no linkage known, at the top link and mast of the lift test', () => {
-  const distances = fc.double({ min: 0, max: 2500, noNaN: true });
+  const distances = within(0, 2500);
 
   for (const ratings of [['liftAtBalls', 'liftAt610'], ['liftAt610']] as const) {
     test(`is never more than what any torque that keeps ${ratings.join(' and ')} lifts`, () => {
@@ -241,7 +243,7 @@ describe('what the ratings prove with no linkage known, at the top link and mast
           const least = leastTorque(one, ratings);
           heightsOf(one).forEach((height, i) => {
             const rise = riseOf(frame, height, { x: behind, z: 0 });
-            const tilt = slopeAt((at) => rigid(frame, at).body.pitch, height, 1);
+            const tilt = slopeAt((at) => rigid(frame, at).body.pitch, height, step);
             const needsTailUp = ratings.length === 1 && behind < testDistance;
             if (rise <= 0 || (needsTailUp && tilt < 0)) return;
             for (const at of [torque[i] as number, least[i] as number]) {
@@ -273,7 +275,7 @@ describe('what the ratings prove with no linkage known, at the top link and mast
 });
 
 describe('moving the load rearward', () => {
-  const shift = fc.double({ min: 1, max: 1500, noNaN: true });
+  const shift = within(1, 1500);
 
   test('never raises the lift where the linkage tilts the tail up', () => {
     let compared = 0;
@@ -304,16 +306,11 @@ describe('moving the load rearward', () => {
 
   test('never raises it with the ratings alone', () => {
     fc.assert(
-      fc.property(
-        liftCases(held('bareBalls')),
-        fc.double({ min: -300, max: 2500, noNaN: true }),
-        shift,
-        (one, from, by) => {
-          for (const ratings of [['liftAtBalls', 'liftAt610'], ['liftAt610']] as const) {
-            expect(ratedAt(one, ratings, from + by)).toBeLessThanOrEqual(ratedAt(one, ratings, from) * (1 + 1e-12));
-          }
-        },
-      ),
+      fc.property(liftCases(held('bareBalls')), within(-300, 2500), shift, (one, from, by) => {
+        for (const ratings of [['liftAtBalls', 'liftAt610'], ['liftAt610']] as const) {
+          expect(ratedAt(one, ratings, from + by)).toBeLessThanOrEqual(ratedAt(one, ratings, from) * (1 + 1e-12));
+        }
+      }),
       { numRuns: 60 },
     );
   });

@@ -10,6 +10,8 @@ import { weightsAt } from './weights.ts';
 
 const heights = 9;
 const lanes = spaced(heights);
+/** Step of the central differences in ball height [mm]. */
+const step = 0.4;
 
 /** Everything a linkage is compared by. */
 function wanted({ place, body, arm, topLink, ballHeight, load, supply }: LiftSteps): Step[] {
@@ -106,7 +108,7 @@ describe('closed form against halving on the distance equations', () => {
         for (let i = 0; i < heights; i += 1) {
           const height = of.value(ballHeight, i);
           const slope = (of_: (at: ReturnType<typeof solved>) => number): number =>
-            slopeAt((at) => of_(solved(at)), height, 1);
+            slopeAt((at) => of_(solved(at)), height, step);
           close(
             of.value(place.spin, i),
             slope(({ ball }) => ball.angle),
@@ -138,7 +140,7 @@ describe('closed form against halving on the distance equations', () => {
             1e-3,
           );
           const loadHeight = (at: number): number => weightsAt(one, view, at).load.at.z;
-          close(of.value(of.steps.load.rise, i), slopeAt(loadHeight, height, 1), 1);
+          close(of.value(of.steps.load.rise, i), slopeAt(loadHeight, height, step), 1);
         }
       }),
       { numRuns: 80 },

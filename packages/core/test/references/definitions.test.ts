@@ -2,13 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Step } from '../../src/engine/formula/index.ts';
 import type { LiftSteps } from '../../src/engine/lift/throughLift.ts';
-import { documentOf, liftCases, type Held, type LiftCase } from '../properties/generateLift.ts';
+import { withEdits } from '../../src/records/index.ts';
+import { documentOf, liftCases, unknownTo, type Held, type LiftCase, within } from '../properties/generateLift.ts';
 import { evaluated, questionOf, spaced, type Evaluated } from './engineAt.ts';
 import { ballAt, cross, placed, upperAt, type Point, type SideView } from './sideView.ts';
 import { weightsAt } from './weights.ts';
 
 const lanes = spaced(9);
-const pitches = fc.double({ min: -3, max: 3, noNaN: true });
+const pitches = within(-3, 3);
 const held = (...kinds: Held[]): fc.Arbitrary<Held> => fc.constantFrom(...kinds);
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
@@ -60,8 +61,8 @@ describe('the working attitude fixes the top link', () => {
 
   test('in a coupler whose top hook does not suit the mast, the implement turns until its upper pin meets the hook', () => {
     const hook = fc.record({
-      topHookBehind: fc.double({ min: -60, max: 90, noNaN: true }),
-      topHookHeight: fc.double({ min: 380, max: 640, noNaN: true }),
+      topHookBehind: within(-60, 90),
+      topHookHeight: within(380, 640),
     });
     let turned = 0;
     fc.assert(
@@ -94,7 +95,7 @@ describe('the working attitude fixes the top link', () => {
 describe('where things are through the lift, from the frames of the brief', () => {
   test('pins, pitch, clearance and the centre of all that is carried', () => {
     fc.assert(
-      fc.property(liftCases(held('bareBalls', 'uFrame', 'triangle')), pitches, (one, workPitch) => {
+      fc.property(liftCases(), pitches, (one, workPitch) => {
         const of = evaluated(questionOf(documentOf(one)), 'stroke', lanes, wanted, { workPitch });
         const { value, steps } = of;
         const view = viewOf(one, of);
@@ -125,6 +126,60 @@ describe('where things are through the lift, from the frames of the brief', () =
       }),
       { numRuns: 80 },
     );
+  });
+});
+
+describe('how far the lift goes', () => {
+  test('with the angles of the arms known, its ends are where the arms stand at those angles', () => {
+    fc.assert(
+      fc.property(liftCases(), (one) => {
+        const edits = unknownTo('ballHeights', one);
+        const question = questionOf(withEdits(documentOf(one), edits));
+        const { steps, value } = evaluated(question, 'stroke', [0, 1], ({ arm, ballHeight }) => {
+          if (arm === null) throw new Error('no arms');
+          return [arm.angle, ballHeight];
+        });
+        const { arm } = steps;
+        if (arm === null) throw new Error('no arms');
+        const angles = ['tractor.liftArmLowest', 'tractor.liftArmHighest'].map(
+          (path) => edits.find((edit) => edit.path === path)?.value,
+        );
+        expect([0, 1].map((i) => (value(arm.angle, i) * 180) / Math.PI)).toEqual(
+          angles.map((angle) => expect.closeTo(angle as number, 9) as number),
+        );
+        expect(value(steps.ballHeight, 1)).toBeGreaterThan(value(steps.ballHeight, 0));
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test('the raise goes from the parked pins, or the lowest height, to where it is carried, or the highest', () => {
+    let parked = 0;
+    fc.assert(
+      fc.property(liftCases(), within(-0.3, 0.6), within(0, 0.7), (one, from, to) => {
+        const { pivot, link } = one.sideView;
+        const parkedPinHeight = pivot.z + from * link;
+        const carryHeight = Math.max(pivot.z + from * link, pivot.z + to * link) + 60;
+        const question = questionOf(documentOf(one));
+        const given = { parkedPinHeight, carryHeight };
+        const { steps, value } = evaluated(question, 'raise', [0, 1], ({ ballHeight }) => [ballHeight], given);
+        const lowest = figure(one.tractor, 'ballHeightLow');
+        const highest = figure(one.tractor, 'ballHeightHigh');
+        expect(value(steps.ballHeight, 1)).toBeCloseTo(Math.min(highest, carryHeight), 9);
+        const start = value(steps.ballHeight, 0);
+        const ball = ballAt(one.sideView, start);
+        if (ball === null) throw new Error('does not close');
+        const hooks = { x: figure(one.coupler, 'hookBehind'), z: figure(one.coupler, 'hookRise') };
+        const hasHooks = one.held !== 'bareBalls' && one.held !== 'clawEnds';
+        const rides = one.held === 'hookEnds' || one.held === 'bar';
+        const pins = hasHooks ? placed(ball.at, hooks, rides ? ball.angle : 0) : ball.at;
+        if (start === lowest || start === Math.min(highest, carryHeight)) return;
+        expect(pins.z).toBeCloseTo(parkedPinHeight, 6);
+        parked += 1;
+      }),
+      { numRuns: 80 },
+    );
+    expect(parked).toBeGreaterThan(20);
   });
 });
 

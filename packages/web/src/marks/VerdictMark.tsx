@@ -14,7 +14,7 @@ export function VerdictMark({ outcome }: { readonly outcome: Outcome }) {
 }
 
 function Pin({ outcome }: { readonly outcome: Outcome }) {
-  if (outcome === 'notChecked') return null;
+  if (outcome === 'notChecked' || outcome === 'notNeeded') return null;
   if (outcome === 'willNot') return <circle className="mark-pin" cx="16.9" cy="5.6" r="5.2" />;
   if (outcome === 'measureFirst') return <circle className="mark-pin" cx="16.9" cy="15.4" r="4.6" />;
   if (outcome === 'works') return <circle className="mark-pin" cx="16.9" cy="16.2" r="5.8" />;

@@ -3,11 +3,13 @@ import type { CheckId, Driver, Finding, OpenInterval } from '../findings/index.t
 import type { CategorySummary } from '../hookup/index.ts';
 import type { Hold } from '../joint/index.ts';
 import type { LiftBasis, Sweep } from '../lift/index.ts';
+import type { ShaftSweep, ShaftWanted } from '../shaft/index.ts';
+import type { DriveRuleName } from '../../tables/index.ts';
 import type { Candidate } from './candidates.ts';
 import type { UsedFigure } from './figures.ts';
 
 /** The standing of one of the four answers. */
-export type Outcome = 'works' | 'withParts' | 'measureFirst' | 'willNot' | 'notChecked';
+export type Outcome = 'works' | 'withParts' | 'measureFirst' | 'willNot' | 'notChecked' | 'notNeeded';
 
 /** A cure that was applied and checked again, with what it cures. */
 export interface Cure extends Candidate {
@@ -22,12 +24,25 @@ export interface Alternative {
   readonly coupler: string | null;
   /** Whether it hooks up, and the verdict on all that is checked. */
   readonly outcome: Outcome;
+  /** Whether it runs. */
+  readonly runs: Outcome;
+  readonly lead: Finding | null;
+}
+
+/** The drive judged by one set of rules, by itself. */
+export interface RuledOutcome {
+  readonly rules: DriveRuleName;
+  readonly chosen: boolean;
+  readonly outcome: Outcome;
   readonly lead: Finding | null;
 }
 
 /** Cautions that stand beside a result, by what they belong to; the sentences are in words/cautions.ts. */
 export type CautionId =
-  | 'hookUpAndLiftOnly'
+  | 'balanceNotChecked'
+  | 'shaftEntangles'
+  | 'noAdaptors'
+  | 'stubExtender'
   | 'raisedLoad'
   | 'ratingCompares'
   | 'mayUnhook'
@@ -40,9 +55,9 @@ export type CautionId =
   | 'shaftMovesBack'
   | 'manualPrevails';
 
-/** What `assess` says of a setup. Until drive and balance are built it answers for hook-up and lift. */
+/** What `assess` says of a setup. Until balance is built it answers for hook-up, drive and lift. */
 export interface Answer {
-  readonly scope: 'hookUpAndLift';
+  readonly scope: 'hookUpDriveAndLift';
   readonly hold: Hold;
   readonly outcomes: {
     readonly hooksUp: Outcome;
@@ -61,6 +76,12 @@ export interface Answer {
   readonly turn: OpenInterval | null;
   /** The lift at every height; null where the linkage is not known. */
   readonly sweep: Sweep | null;
+  /** The drive shaft at every height; null where nothing is driven or its ends are not placed. */
+  readonly shaft: ShaftSweep | null;
+  /** What the drive comes to under every set of rules, the chosen one among them; none where nothing is driven. */
+  readonly otherRules: readonly RuledOutcome[];
+  /** What a shaft would have to measure here; null where it can't be told. */
+  readonly shaftWanted: ShaftWanted | null;
   /** How the lift was worked out: from its cylinder, its linkage and ratings, its ratings alone, or not at all. */
   readonly liftBasis: LiftBasis;
   /** Figures as used, by field path [canonical unit]: what a drawing is made from. */

@@ -32,11 +32,16 @@ describe('assess', () => {
     const { runs, lifts, staysUpright } = assessment.answer.outcomes;
     expect([runs, lifts, staysUpright]).toEqual(['notChecked', 'measureFirst', 'notChecked']);
     expect(assessment.answer.verdict).toBe('measureFirst');
-    expect(assessment.answer.scope).toBe('hookUpAndLift');
+    expect(assessment.answer.scope).toBe('hookUpDriveAndLift');
   });
   test('power never changes anything', () => {
-    const withPower = (enginePower: string) =>
-      assess({ hitchwright: 1, tractor: { enginePower }, implement: {} }, { full: false });
+    const withPower = (enginePower: string) => {
+      const assessment = assess({ hitchwright: 1, tractor: { enginePower }, implement: {} }, { full: false });
+      if (!assessment.ok) throw new Error('the setup reads');
+      const { figures, ...rest } = assessment.answer;
+      expect(figures['tractor.enginePower']?.origin).toBe('stated');
+      return rest;
+    };
     expect(withPower('15 hp')).toEqual(withPower('120 hp'));
   });
 });

@@ -1,13 +1,15 @@
 import { readSetup, withEdits, type Setup, type SetupDocument } from '../../records/index.ts';
 import { topicOf, type Driver, type Finding, type OpenInterval, type Topic } from '../findings/index.ts';
 import { summariseCategory } from '../hookup/index.ts';
-import type { Entry } from '../inputs/index.ts';
-import { basisOf, sweepOf, type Sweep } from '../lift/index.ts';
+import { basisOf } from '../lift/index.ts';
 import { reader } from '../proof/index.ts';
-import type { Alternative, Answer, Assessment, CautionId, Cure, Outcome } from './answer.ts';
+import type { Alternative, Answer, Assessment, CautionId, Cure } from './answer.ts';
 import { seekCures } from './cures.ts';
 import { usedFigures } from './figures.ts';
 import { judgeSetup, type SetupJudgement } from './judgeSetup.ts';
+import { outcomesByRules } from './otherRules.ts';
+import { leadOf, outcomeOf } from './outcomes.ts';
+import { shaftSweepAt, shaftWantedAt, sweepAt } from './sweeps.ts';
 
 /** What to work out beyond the findings. */
 export interface AssessOptions {
@@ -33,15 +35,15 @@ export function assess(document: SetupDocument, options: AssessOptions = { full:
 
 function answerOf(document: SetupDocument, setup: Setup, options: AssessOptions): Answer {
   const judgement = judgeSetup(setup, { thresholds: options.full === true });
-  const cures = seekCures(document, setup, judgement.findings);
+  const cures = seekCures(document, judgement);
   const findings = judgement.findings.map((finding) => cured(finding, cures));
   const figures = usedFigures(judgement);
   return {
-    scope: 'hookUpAndLift',
+    scope: 'hookUpDriveAndLift',
     hold: judgement.question.joint.hold,
     outcomes: {
       hooksUp: outcomeOf(onTopic(findings, 'hooksUp')),
-      runs: 'notChecked',
+      runs: outcomeOf(onTopic(findings, 'runs')),
       lifts: outcomeOf(onTopic(findings, 'lifts')),
       staysUpright: 'notChecked',
     },
@@ -54,15 +56,13 @@ function answerOf(document: SetupDocument, setup: Setup, options: AssessOptions)
     liftBasis: basisOf(judgement.question.lift),
     figures,
     sweep: options.full === true ? sweepAt(judgement) : null,
+    shaft: options.full === true ? shaftSweepAt(judgement) : null,
+    shaftWanted: options.full === true ? shaftWantedAt(judgement) : null,
+    otherRules: options.full === true ? outcomesByRules(judgement) : [],
     category: summariseCategory(setup),
     cautions: cautionsFor(setup, findings, cures),
     assumed: assumedBy(findings),
   };
-}
-
-/** The sweep at the reported setting; what no check reads stands at the middle of its whole range. */
-function sweepAt({ question: { lift, ledger }, setting }: SetupJudgement): Sweep | null {
-  return sweepOf(lift, (index) => setting[index] ?? (ledger.entries[index] as Entry).range);
 }
 
 /** A failure is cured if it can be set right together with everything else, or else by itself. */
@@ -75,21 +75,6 @@ function cured(finding: Finding, cures: readonly Cure[]): Finding {
 
 function onTopic(findings: readonly Finding[], topic: Topic): readonly Finding[] {
   return findings.filter((finding) => topicOf(finding.id) === topic);
-}
-
-/** The precedence of decision 0002: an uncured failure, then what is open, then what is cured. */
-function outcomeOf(findings: readonly Finding[]): Outcome {
-  const core = findings.filter((finding) => finding.core);
-  const has = (status: Finding['status']): boolean => core.some((finding) => finding.status === status);
-  if (has('fail')) return 'willNot';
-  if (has('undecided') || has('notChecked')) return 'measureFirst';
-  return has('cured') ? 'withParts' : 'works';
-}
-
-function leadOf(findings: readonly Finding[]): Finding | null {
-  const first = (status: Finding['status']): Finding | undefined =>
-    findings.find((finding) => finding.core && finding.status === status);
-  return first('fail') ?? (first('undecided') === undefined ? first('cured') : first('undecided')) ?? null;
 }
 
 function alternativesTo(
@@ -114,6 +99,7 @@ function tried(document: SetupDocument, coupler: SetupDocument | undefined): Alt
     kind: coupler === undefined ? 'leaveCouplerOff' : 'otherCoupler',
     coupler: typeof coupler?.['name'] === 'string' ? coupler['name'] : null,
     outcome: answer?.verdict ?? 'notChecked',
+    runs: answer?.outcomes.runs ?? 'notChecked',
     lead: answer?.lead ?? null,
   };
 }
@@ -131,7 +117,7 @@ function cautionsFor(setup: Setup, findings: readonly Finding[], cures: readonly
     findings.some((finding) => finding.id === id && ['fail', 'cured'].includes(finding.status));
   const inSet = cures.filter((cure) => cure.inSmallestSet);
   return [
-    'hookUpAndLiftOnly',
+    'balanceNotChecked',
     'standClear',
     'raisedLoad',
     'ratingCompares',
@@ -140,9 +126,22 @@ function cautionsFor(setup: Setup, findings: readonly Finding[], cures: readonly
     ...(failed('front.lowerPin') || failed('rear.lowerPin') ? (['pinRoundSmall'] as const) : []),
     ...(inSet.some((cure) => cure.altersMachine) ? (['boltedPlate'] as const) : []),
     ...(inSet.some((cure) => !cure.returnable) ? (['cutPart'] as const) : []),
-    ...(setup.coupler === undefined ? [] : (['shaftMovesBack'] as const)),
+    ...shaftCautions(setup, findings, cures),
     'firstLift',
     'manualPrevails',
+  ];
+}
+
+function shaftCautions(setup: Setup, findings: readonly Finding[], cures: readonly Cure[]): CautionId[] {
+  const statusOf = (id: Finding['id']): Finding['status'] | undefined => findings.find((one) => one.id === id)?.status;
+  const drive = statusOf('shaft.direction');
+  const isDriven = drive === 'pass' || drive === 'fail';
+  const isMismatched = statusOf('shaft.splines') === 'fail' || statusOf('shaft.speed') === 'fail';
+  return [
+    ...(isDriven ? (['shaftEntangles'] as const) : []),
+    ...(isMismatched ? (['noAdaptors'] as const) : []),
+    ...(cures.some(({ kind }) => kind === 'stubExtender') ? (['stubExtender'] as const) : []),
+    ...(setup.coupler === undefined || drive === 'notNeeded' ? [] : (['shaftMovesBack'] as const)),
   ];
 }
 

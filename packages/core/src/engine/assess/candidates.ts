@@ -4,9 +4,11 @@ import type { CheckId, Finding } from '../findings/index.ts';
 
 /** Something that could be done about a misfit, before it has been tried. */
 export interface Candidate {
-  readonly kind: 'part' | 'reversePins' | 'cutBushing';
+  readonly kind: 'part' | 'reversePins' | 'cutBushing' | 'longerTubes' | 'liftStop' | 'cutShaft' | 'stubExtender';
   /** The part's own name, or null where nothing is bought. */
   readonly part: string | null;
+  /** How much is added, cut off or set [mm]; null where that is not a matter of how much. */
+  readonly amount: number | null;
   readonly edits: readonly Edit[];
   /** False once it is cut, drilled or welded. */
   readonly returnable: boolean;
@@ -64,7 +66,7 @@ function mayBeDone(setup: Setup, candidate: Candidate): boolean {
 }
 
 function lowerPart(setup: Setup, part: Part, on: string): Candidate[] {
-  const base = { kind: 'part', part: part.name, returnable: true, on } as const;
+  const base = { kind: 'part', part: part.name, returnable: true, on, amount: null } as const;
   if (part.kind === 'lowerBushings') {
     const edits = (length: unknown): Edit[] => [
       { path: `${on}.lowerBushingInside`, value: raw(part.inside) },
@@ -109,7 +111,7 @@ function lowerPart(setup: Setup, part: Part, on: string): Candidate[] {
 }
 
 function upperPart(part: Part, on: string): Candidate[] {
-  const base = { kind: 'part', part: part.name, returnable: true, on } as const;
+  const base = { kind: 'part', part: part.name, returnable: true, on, amount: null } as const;
   if (part.kind === 'upperBushing') {
     return [
       {
@@ -151,6 +153,7 @@ function reversing({ implement }: Setup): Candidate[] {
     {
       kind: 'reversePins',
       part: null,
+      amount: null,
       returnable: true,
       altersMachine: true,
       on: 'implement',

@@ -1,8 +1,10 @@
 import { readSetup, withEdits, type Setup, type SetupDocument } from '../../records/index.ts';
-import { judgeLines, type CheckId, type Finding } from '../findings/index.ts';
+import { judgeLines, topicOf, type CheckId, type Finding } from '../findings/index.ts';
 import type { Cure } from './answer.ts';
 import { candidatesFor, type Candidate } from './candidates.ts';
-import { judgeSetup, prepareSetup } from './judgeSetup.ts';
+import { judgeSetup, prepareSetup, type SetupJudgement } from './judgeSetup.ts';
+import { shaftCandidates } from './shaftCandidates.ts';
+import { shaftSweepAt } from './sweeps.ts';
 
 /** Candidates tried together at most, and trials made at most: a shelf is short and a set is small. */
 const largestSet = 4;
@@ -19,23 +21,36 @@ interface Trial {
  * sizes in order, returnable parts first.
  *
  * @param document the setup as written [JSON]
- * @param setup the same, read [record]
- * @param findings its findings [list]
+ * @param judgement the same, judged [record]
  * @returns cures that were tried and hold [list]
  */
-export function seekCures(document: SetupDocument, setup: Setup, findings: readonly Finding[]): Cure[] {
+export function seekCures(document: SetupDocument, judgement: SetupJudgement): Cure[] {
+  const { findings, question } = judgement;
+  const { setup } = question.joint;
   const failing = findings.filter((finding) => finding.core && finding.status === 'fail');
   if (failing.length === 0) return [];
-  const tried = candidatesFor(setup, failing)
-    .map((candidate) => tryOut(document, findings, [candidate], candidate))
-    .filter((trial) => trial !== null)
-    .sort((a, b) => Number(b.candidate.returnable) - Number(a.candidate.returnable));
+  const sweep = failing.some(({ id }) => topicOf(id) === 'runs') ? shaftSweepAt(judgement) : null;
+  const candidates = [...candidatesFor(setup, failing), ...shaftCandidates({ document, setup, failing, sweep })];
+  const tried = triedOut(document, findings, candidates).sort(
+    (a, b) => Number(b.candidate.returnable) - Number(a.candidate.returnable),
+  );
   const set = smallestSet(document, findings, tried, failing);
   return tried.map(({ candidate, cures }) => ({
     ...candidate,
     cures,
     inSmallestSet: set.some((one) => one.candidate === candidate),
   }));
+}
+
+/** Every candidate that cures something; lift stops come from the highest down, and the first that serves is enough. */
+function triedOut(document: SetupDocument, before: readonly Finding[], candidates: readonly Candidate[]): Trial[] {
+  const found: Trial[] = [];
+  for (const candidate of candidates) {
+    const isSettled = candidate.kind === 'liftStop' && found.some((trial) => trial.candidate.kind === 'liftStop');
+    const trial = isSettled ? null : tryOut(document, before, [candidate], candidate);
+    if (trial !== null) found.push(trial);
+  }
+  return found;
 }
 
 function tryOut(

@@ -1,7 +1,7 @@
 import { fieldRules, type Value } from '../../records/index.ts';
 import type { SetupJudgement } from './judgeSetup.ts';
+import { reportedReading } from './sweeps.ts';
 import type { Origin } from '../inputs/index.ts';
-import { reader } from '../proof/index.ts';
 
 /** A figure as it was used: its range at the reported setting [canonical unit], and where it came from. */
 export interface UsedFigure {
@@ -14,8 +14,9 @@ export interface UsedFigure {
  * Every figure that was given, and every one that a check used, by field path; of several holes the one in use, of what
  * can be set the setting.
  */
-export function usedFigures({ question: { ledger }, setting }: SetupJudgement): Readonly<Record<string, UsedFigure>> {
-  const at = reader(setting);
+export function usedFigures(judgement: SetupJudgement): Readonly<Record<string, UsedFigure>> {
+  const { ledger } = judgement.question;
+  const at = reportedReading(judgement);
   const figures: Record<string, UsedFigure> = {};
   for (const path of fieldRules.keys()) {
     const entry = ledger.entries.find((one) => one.path === path);

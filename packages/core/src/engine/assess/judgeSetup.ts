@@ -4,12 +4,14 @@ import { hookupLines } from '../hookup/index.ts';
 import { openLedger, type Ledger } from '../inputs/index.ts';
 import { openJoint, type Joint } from '../joint/index.ts';
 import { liftLines, openLift, swingOf, type LiftQuestion } from '../lift/index.ts';
+import { openShaft, shaftLines, type ShaftQuestion } from '../shaft/index.ts';
 
-/** A setup ready to be judged: its inputs, its joints and its lift, and every check of both. */
+/** A setup ready to be judged: its inputs, its joints, its lift and its drive, and every check of them. */
 export interface SetupQuestion extends Question {
   readonly ledger: Ledger;
   readonly joint: Joint;
   readonly lift: LiftQuestion;
+  readonly shaft: ShaftQuestion;
 }
 
 /** How much of a setup is judged: everything, or only the checks at the two joints. */
@@ -32,10 +34,11 @@ export function prepareSetup(setup: Setup, scope: Scope = 'everything'): SetupQu
   const joint = openJoint(setup, ledger);
   const lift = openLift(joint);
   const atJoints = hookupLines(joint, swingOf(lift));
-  const lines = (scope === 'joints' ? atJoints : [...atJoints, ...liftLines(lift)]).sort(
+  const shaft = openShaft(lift);
+  const lines = (scope === 'joints' ? atJoints : [...atJoints, ...liftLines(lift), ...shaftLines(shaft)]).sort(
     (a, b) => checkIds.indexOf(a.id) - checkIds.indexOf(b.id),
   );
-  return { ...openQuestion(ledger, lines), ledger, joint, lift };
+  return { ...openQuestion(ledger, lines), ledger, joint, lift, shaft };
 }
 
 /**

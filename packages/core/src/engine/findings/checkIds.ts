@@ -1,6 +1,7 @@
 /**
  * Every check of a setup by its stable id, in the order in which they are told. `front` meets the tractor's link ends,
- * `rear` the coupler's hooks; `pickUp`, `work`, `contact` and `lift` go through the lift; `limit` stands beside the verdict.
+ * `rear` the coupler's hooks; `pickUp`, `work`, `contact` and `lift` go through the lift; `shaft` is
+ * the drive shaft’s; `limit` stands beside the verdict.
  */
 export const checkIds = [
   'mounting',
@@ -39,6 +40,21 @@ export const checkIds = [
   'lift.linkage',
   'lift.height',
   'lift.force',
+  'shaft.splines',
+  'shaft.speed',
+  'shaft.direction',
+  'shaft.power',
+  'shaft.series',
+  'shaft.bottoming',
+  'shaft.overlap',
+  'shaft.apart',
+  'shaft.tractorJoint',
+  'shaft.implementJoint',
+  'shaft.tractorJointRaised',
+  'shaft.implementJointRaised',
+  'shaft.passage',
+  'limit.shields',
+  'limit.limiter',
   'limit.clearance',
   'limit.hooks',
   'limit.couplerLoad',
@@ -48,15 +64,16 @@ export const checkIds = [
 /** One of `checkIds`. */
 export type CheckId = (typeof checkIds)[number];
 
-/** The answers that checks decide; runs and stays upright have none yet. */
-export type Topic = 'hooksUp' | 'lifts';
+/** The answers that checks decide; stays upright has none yet. */
+export type Topic = 'hooksUp' | 'runs' | 'lifts';
 
 /**
  * The answer that a check belongs to.
  *
  * @param id the check [id]
- * @returns lifts for what the lift has to do, else hooksUp [name]
+ * @returns lifts for what the lift has to do, runs for the drive, else hooksUp [name]
  */
 export function topicOf(id: CheckId): Topic {
+  if (id.startsWith('shaft.')) return 'runs';
   return id.startsWith('lift.') ? 'lifts' : 'hooksUp';
 }

@@ -1,4 +1,5 @@
 import type { Interval } from '../geometry/index.ts';
+import type { Check } from '../proof/index.ts';
 import type { Origin } from '../inputs/index.ts';
 import type { MountingStyle } from '../../records/index.ts';
 import type { CheckId } from './checkIds.ts';
@@ -8,7 +9,10 @@ import type { Need, NotNeeded } from './line.ts';
 export type RuledOut = Exclude<MountingStyle, 'threePoint'>;
 
 /** Why a finding that was not computed stands as it does. */
-export type Reason = NotNeeded | RuledOut | Need;
+export type Reason = NotNeeded | RuledOut | Need | Mismatch;
+
+/** What of a drive does not go together, by what the records say. */
+export type Mismatch = 'tractorSplines' | 'implementSplines' | 'stubAndInput' | 'speed' | 'direction';
 
 /** The standing of a finding. `cured` is a failure that a part on the list cures; it is set where cures are sought. */
 export type FindingStatus = 'pass' | 'fail' | 'undecided' | 'cured' | 'notNeeded' | 'notChecked';
@@ -42,7 +46,7 @@ export interface Finding {
   readonly core: boolean;
   /** Distance to the nearer end of the band at the reported setting; negative by how much it misses [unit]. */
   readonly margin: OpenInterval | null;
-  readonly unit: 'mm' | 'deg' | 'kg' | null;
+  readonly unit: Check['unit'] | null;
   /** The tested quantity and the band it must stay in, at the reported setting [unit]. */
   readonly quantity: OpenInterval | null;
   readonly band: OpenInterval | null;

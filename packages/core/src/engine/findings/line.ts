@@ -16,10 +16,28 @@ export type NotNeeded =
   | 'noReceiver'
   | 'pinned'
   | 'noWorkHeight'
-  | 'noCarryHeight';
+  | 'noCarryHeight'
+  | 'notDriven'
+  | 'noLimiter';
 
 /** What a check that was not made would need. */
-export type Need = 'ratedLoad' | 'pinLoad' | 'tyres' | 'outlines' | 'lowestPart' | 'linkage' | 'heights' | 'load';
+export type Need =
+  | 'ratedLoad'
+  | 'pinLoad'
+  | 'tyres'
+  | 'outlines'
+  | 'lowestPart'
+  | 'linkage'
+  | 'heights'
+  | 'load'
+  | 'driven'
+  | 'powerWanted'
+  | 'series'
+  | 'seriesSpeed'
+  | 'guard'
+  | 'window'
+  | 'shields'
+  | 'limiterTorque';
 
 /** What becomes of one check of the list: it is computed, or settled by what the records say. */
 export type Line<Reason extends string = string> =

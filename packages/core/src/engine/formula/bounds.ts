@@ -177,8 +177,11 @@ function oneSide(rooms: Rooms, steps: Int32Array, box: BoxOfPlaces, { side, alon
     const high = (slopes.high[step] as Float64Array)[place] as number;
     if (range.low === range.high || low >= 0) return toward === 1 ? range.low : range.high;
     if (high <= 0) return toward === 1 ? range.high : range.low;
-    if (!isFixed) slack[place] = (slack[place] as number) + (Math.max(-low, high) * (range.high - range.low)) / 2;
-    return (range.low + range.high) / 2;
+    if (isFixed) return (range.low + range.high) / 2;
+    const share = high === Infinity ? (low === -Infinity ? 0.5 : 0) : low === -Infinity ? 1 : -low / (high - low);
+    const off = share * (range.high - range.low);
+    slack[place] = (slack[place] as number) + (high === Infinity ? -low * (range.high - range.low) : high * off);
+    return toward === 1 ? range.low + off : range.high - off;
   };
   evaluate(corner, steps, {
     leaf: (index, place) => take(leafSteps[index] as Step, box.leaves[index] as Interval, place, side, false),

@@ -36,12 +36,17 @@ const ranges = fc
       fc.double({ min: -3, max: 3, noNaN: true }),
       fc.constantFrom(0, 1, -1, Math.PI, -Math.PI / 2),
     ),
-    fc.oneof(fc.constant(0), fc.double({ min: 0, max: 4, noNaN: true }), fc.double({ min: 0, max: 300, noNaN: true })),
+    fc.oneof(fc.constant(0), fc.double({ min: 0, max: 4, noNaN: true }), even(0, 300)),
   )
   .map(([low, wide]): Interval => interval(low, low + wide));
 /** Zero, or so near that a quotient has no digits left to compare. */
 const isTiny = (value: number): boolean => Math.abs(value) < 1e-9;
-const shares = fc.double({ min: 0, max: 1, noNaN: true });
+/** Numbers spread evenly over a range; doubles drawn by themselves crowd around zero. */
+function even(min: number, max: number): fc.Arbitrary<number> {
+  return fc.integer({ min: 0, max: 2 ** 20 }).map((share) => min + ((max - min) * share) / 2 ** 20);
+}
+
+const shares = even(0, 1);
 
 /** A formula of one operation on one or two leaves. */
 function formulaOf(write: (w: Writer, a: Step, b: Step) => Step) {

@@ -1,6 +1,6 @@
 import { frontChecks } from './front.ts';
 import type { CheckId, Line, NamedCheck, NotNeeded, Reason } from '../findings/index.ts';
-import { hasUpperPin, judgeMounting, type Joint } from '../joint/index.ts';
+import { hasUpperPin, judgeMounting, knowsShaftWay, type Joint } from '../joint/index.ts';
 import { checksByHold, hookupIds } from './kinds.ts';
 import { rearChecks } from './rear.ts';
 import type { Turns } from './room.ts';
@@ -66,7 +66,7 @@ function retentionNotNeeded(joint: Joint): NotNeeded | null {
 }
 
 function mountingLine(joint: Joint): Line<Reason> {
-  const result = judgeMounting(joint.setup.implement, joint.hold);
+  const result = judgeMounting(joint.setup.implement, joint.hold, knowsShaftWay(joint.ledger));
   if (result.status === 'undecided') return { id: 'mounting', kind: 'ask', ask: `implement.${result.ask}` };
   return {
     id: 'mounting',

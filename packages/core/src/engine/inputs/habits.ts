@@ -29,6 +29,13 @@ const shares: Habit = {
 };
 const own = (low: number, high: number, basis: string): Habit => ({ low, high, origin: 'habit', basis });
 
+const grooveToEnd = own(20, 45, 'between 20 and 45 mm by the type of the shaft end, from memory and weak');
+const yokeReach = own(
+  52,
+  75,
+  'a yoke’s cross 52 to 75 mm beyond the end of the shaft: a snow-blower manual takes 4½ or 5½ in for both ends',
+);
+
 /** Stand-ins by path; a path that is not here has none. Each is listed under what was assumed. */
 const habits: Readonly<Record<string, Habit>> = {
   'implement.washer': washer,
@@ -58,6 +65,18 @@ const habits: Readonly<Record<string, Habit>> = {
   'tractor.liftSupplyShare': shares,
   'tractor.lowerLinkThickness': own(12, 30, 'a lower link is 12 to 30 mm thick, our own default'),
   'tractor.sidePlay': own(5, 25, 'pins and stabilisers leave 5 to 25 mm of side play, our own default'),
+  'tractor.topLinkRadius': own(12, 35, 'a top link is 12 to 35 mm about its line, our own default'),
+  'tractor.stubAside': own(-50, 50, 'within 50 mm of the middle, from memory and weak'),
+  'tractor.stubGrooveToEnd': grooveToEnd,
+  'implement.inputGrooveToEnd': grooveToEnd,
+  'implement.inputAside': own(-25, 25, 'within 25 mm of the middle, our own default'),
+  'implement.inputAngle': own(-2, 2, 'level within 2° with the implement level, our own default'),
+  'coupler.windowBehind': own(0, 120, 'within 120 mm behind the link ends, our own wide default'),
+  'shaft.yokeReachFront': yokeReach,
+  'shaft.yokeReachRear': yokeReach,
+  'shaft.yokeOverCross': own(60, 120, 'a yoke reaches 60 to 120 mm beyond its cross, our own wide default'),
+  'shaft.bindAngle': own(37.5, 90, 'joints bind between 37.5° and 90°: sources differ (docs/method/shaft.md)'),
+  'shaft.guardConeLength': own(80, 200, 'a guard cone is 80 to 200 mm long, our own wide default'),
 };
 
 /** The stand-in for a path, or null where it must be asked. */

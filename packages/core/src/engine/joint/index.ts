@@ -1,5 +1,5 @@
 export { betweenCentres, centresInUse } from './centres.ts';
 export type { Hold } from './hold.ts';
 export { openJoint, type Joint } from './joint.ts';
-export { hasUpperPin, judgeMounting, ruledOut } from './mounting.ts';
+export { hasUpperPin, judgeMounting, knowsShaftWay, ruledOut } from './mounting.ts';
 export { ballCentres, pastHook, type Pins } from './pins.ts';

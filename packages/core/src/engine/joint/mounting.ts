@@ -1,4 +1,5 @@
 import type { Implement, MountingStyle } from '../../records/index.ts';
+import type { Ledger } from '../inputs/index.ts';
 import type { RuledOut } from '../findings/index.ts';
 import type { Hold } from './hold.ts';
 
@@ -25,16 +26,19 @@ export const ruledOut: Readonly<Record<RuledOut, readonly Hold[]>> = {
 const withoutUpperPin: readonly MountingStyle[] = ['boomOnTopLinkBracket', 'subframe', 'twoPointsAndWheels'];
 
 /**
- * Judges the mounting style.
+ * Judges the mounting style. A drive that swings is ruled out by a frame only where its way through the frame can’t be
+ * computed.
  *
  * @param implement the implement [record]
  * @param hold how it is held [kind]
+ * @param isWayKnown guard and opening are measured, so that the shaft’s way is computed [boolean]
  * @returns pass, fail with the style as reason, or what has to be asked [status]
  */
-export function judgeMounting(implement: Implement, hold: Hold): MountingResult {
+export function judgeMounting(implement: Implement, hold: Hold, isWayKnown: boolean): MountingResult {
   const { mounting, floatSits } = implement;
   if (mounting === undefined) return { status: 'undecided', ask: 'mounting' };
   if (mounting === 'threePoint' || !ruledOut[mounting].includes(hold)) return { status: 'pass' };
+  if (mounting === 'swingingDrive' && isWayKnown) return { status: 'pass' };
   if (mounting !== 'floatingTopLink') return { status: 'fail', reason: mounting };
   if (floatSits === undefined) return { status: 'undecided', ask: 'floatSits' };
   return floatSits === 'behindPin' ? { status: 'pass' } : { status: 'fail', reason: mounting };
@@ -48,4 +52,16 @@ export function judgeMounting(implement: Implement, hold: Hold): MountingResult 
  */
 export function hasUpperPin(implement: Implement): boolean {
   return implement.mounting === undefined || !withoutUpperPin.includes(implement.mounting);
+}
+
+/**
+ * Is all measured that the way of a drive shaft through a coupler is computed from?
+ *
+ * @param ledger where the inputs stand [ledger]
+ * @returns true where guard and opening are [boolean]
+ */
+export function knowsShaftWay({ given }: Ledger): boolean {
+  return ['shaft.guardTubeDiameter', 'shaft.guardConeDiameter', 'coupler.windowWidth', 'coupler.windowTop'].every(
+    given,
+  );
 }

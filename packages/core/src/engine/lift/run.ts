@@ -1,13 +1,4 @@
-import {
-  evaluate,
-  openBounder,
-  openWorkspace,
-  stepsFor,
-  type Bounder,
-  type Formula,
-  type Step,
-  type Workspace,
-} from '../formula/index.ts';
+import { openBounder, openEstimator, type Bounder, type Estimator, type Formula, type Step } from '../formula/index.ts';
 import { exactly, middle, type Interval } from '../geometry/index.ts';
 import type { Reading, Term } from '../proof/index.ts';
 import type { Leaves, LeafTerms } from './leaves.ts';
@@ -36,7 +27,7 @@ export interface Run {
 
 interface Rooms {
   readonly bounder: Bounder;
-  readonly estimates: Workspace;
+  readonly estimator: Estimator;
 }
 
 const rooms = new WeakMap<Formula, Map<number, Rooms>>();
@@ -60,14 +51,10 @@ export function openRun(
   const quickTerms = termsOf(quick);
   const rangesAt = (at: Reading): Interval[] => terms.map((term) => term(at));
   const estimated = (result: Step): ((at: Reading) => Float64Array) => {
-    const steps = stepsFor(formula, [result]);
+    const read = made.bounder.leavesOf(result);
     return (at) => {
-      const middles = quickTerms.map((term) => middle(term(at)));
-      evaluate(made.estimates, steps, {
-        leaf: (index) => middles[index] as number,
-        lane: (place) => place / (estimatePlaces - 1),
-      });
-      return made.estimates.values[result] as Float64Array;
+      const middles = read.map((leaf): [number, number] => [leaf, middle((quickTerms[leaf] as Term)(at))]);
+      return made.estimator.estimate(result, new Map(middles));
     };
   };
   return {
@@ -98,7 +85,7 @@ function roomsFor(formula: Formula, pieces: number): Rooms {
   const isLaned = formula.laned.includes(1);
   const made = known.get(pieces) ?? {
     bounder: openBounder(formula, isLaned ? pieces : alone),
-    estimates: openWorkspace(formula, isLaned ? estimatePlaces : alone),
+    estimator: openEstimator(formula, isLaned ? estimatePlaces : alone),
   };
   known.set(pieces, made);
   return made;

@@ -26,10 +26,10 @@ import { clearanceOf, convergence, tyreGapOf, type ConvergenceSteps } from './su
 
 /**
  * Which heights the places of a formula run through: the whole stroke from lowest to highest (or the lift stop), the raise
- * from pick-up to carrying height, or one height alone: the lowest, the carrying height. A lift is rated over all of its
+ * from pick-up to carrying height, or one height alone: the lowest, the carrying height, the one at work. A lift is rated over all of its
  * movement, whatever stop is set.
  */
-export type Course = 'stroke' | 'raise' | 'rated' | 'bottom' | 'carry';
+export type Course = 'stroke' | 'raise' | 'rated' | 'bottom' | 'carry' | 'work';
 
 /** Everything computed at a place of the lift, as steps of one formula [mm, rad, kg]. */
 export interface LiftSteps extends Carried, SpareSteps, ForceSteps, ConvergenceSteps {
@@ -78,7 +78,8 @@ function write(structure: Structure, course: Course): ThroughLift {
   return { formula: writer.finish(), steps };
 }
 
-function liftSteps(p: Plane, structure: Structure, course: Course): LiftSteps {
+/** Writes everything computed at a place of the lift into a formula, for what is computed from it elsewhere. */
+export function liftSteps(p: Plane, structure: Structure, course: Course): LiftSteps {
   const links = linksOf(p);
   const arms = structure.arms ? armsOf(p, links) : null;
   const { lowest, highest } = strokeOf(p, structure, course, links, arms);
@@ -89,7 +90,8 @@ function liftSteps(p: Plane, structure: Structure, course: Course): LiftSteps {
     structure.carriesApart && (course === 'raise' || course === 'carry')
       ? p.leaf('topLinkWhileCarrying')
       : working.topLink;
-  const ballHeight = heightOn(p, structure, course, { lowest, highest, links });
+  const ballHeight =
+    course === 'work' ? working.ballHeight : heightOn(p, structure, course, { lowest, highest, links });
   const place = linksAt(p, links, ballHeight);
   const body = bodyAt(p, place, held, topPivot, topLink);
   const arm = arms === null ? null : armAt(p, links, place, arms);

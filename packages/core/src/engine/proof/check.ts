@@ -16,7 +16,7 @@ export interface Measured {
 /** A check that can be proven: its margin is the distance of the quantity to the nearer end of its band. */
 export interface Check<Id extends string = string> {
   readonly id: Id;
-  readonly unit: 'mm' | 'deg' | 'kg';
+  readonly unit: 'mm' | 'deg' | 'kg' | 'kW' | 'N·m';
   /** How much of the unit counts as one step when margins of different checks are weighed against each other. */
   readonly scale: number;
   readonly measure: (at: Reading) => Measured;

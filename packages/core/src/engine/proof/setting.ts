@@ -11,6 +11,7 @@ import {
   someFails,
   widest,
   withRange,
+  workShare,
   type Box,
   type Problem,
 } from './problem.ts';
@@ -23,8 +24,9 @@ export interface BestSetting {
 
 const gridPoints = 17;
 const refinements = 40;
-/** How far a search is refined, as a share of a range. */
+/** How far a search is refined, as a share of a range: less where every look is costly. */
 const finest = 1e-9;
+const finely = 1e-5;
 const roughly = 1e-2;
 const sacrifice = 1e9;
 
@@ -69,7 +71,7 @@ interface Search {
 function searchSettings(problem: Problem, box: Box, enough: number): BestSetting {
   const start = certain(problem, atPoint(box, problem.settings, middle));
   if (start.value >= enough) return start;
-  const proven = certain(problem, bestRanked({ problem, box, enough }, finest).box);
+  const proven = certain(problem, bestRanked({ problem, box, enough }, workShare(problem) < 1 ? finely : finest).box);
   return proven.value >= start.value ? proven : start;
 }
 

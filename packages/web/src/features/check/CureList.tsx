@@ -60,7 +60,14 @@ export function CureList({ answered: { answer }, applied, onApply, onUndo }: Cur
   );
 }
 
-const ranks: readonly Alternative['outcome'][] = ['works', 'withParts', 'measureFirst', 'willNot', 'notChecked'];
+const ranks: readonly Alternative['outcome'][] = [
+  'works',
+  'withParts',
+  'measureFirst',
+  'willNot',
+  'notChecked',
+  'notNeeded',
+];
 
 /** Ways that hook up stand before those that don't. */
 function inOrder(alternatives: readonly Alternative[]): Alternative[] {
@@ -70,7 +77,8 @@ function inOrder(alternatives: readonly Alternative[]): Alternative[] {
 type Apply = Pick<CureListProps, 'onApply'>;
 
 function CureCell({ cure, number, onApply }: Apply & { readonly cure: Cure; readonly number: number }) {
-  const text = cureText(cure);
+  const { system } = usePreferences();
+  const text = cureText(cure, system);
   return (
     <div className="cure">
       <p className="cure-kind">

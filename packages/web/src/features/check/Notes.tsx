@@ -17,7 +17,7 @@ interface NotesProps {
 
 /** Cautions for what comes after the pins are in close the notes; every other one opens them. */
 const closing: readonly CautionId[] = [
-  'hookUpAndLiftOnly',
+  'balanceNotChecked',
   'ratingCompares',
   'shaftMovesBack',
   'firstLift',

@@ -4,7 +4,7 @@ import { printBoth, printMarginSize, type UnitSystem } from '@hitchwright/core/u
 import { fieldOf } from '@hitchwright/core/words';
 
 /** What the unit of a margin measures. */
-const measuredIn = { mm: 'length', deg: 'angle', kg: 'mass' } as const;
+const measuredIn = { mm: 'length', deg: 'angle', kg: 'mass', kW: 'power', 'N·m': 'torque' } as const;
 
 /** `Margin: 2 in (51 mm) short`, or from worst to best where it is a range; null where nothing is measured. */
 export function marginText({ margin, unit }: Finding, system: UnitSystem): string | null {

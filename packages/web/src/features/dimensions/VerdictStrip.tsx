@@ -1,4 +1,4 @@
-import { becauseOf, verdictWords } from '@hitchwright/core/words';
+import { becauseOf, scopeWords, verdictWords } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { VerdictMark } from '../../marks/VerdictMark.tsx';
@@ -17,7 +17,9 @@ export function VerdictStrip({ answered: { answer, setup }, isOlder }: VerdictSt
       <VerdictMark outcome={answer.verdict} />
       <p>
         {isOlder ? <b>Older answer. </b> : null}
-        <b>Hook-up and lift: {verdictWords(answer.verdict, answer.lead).toLowerCase()}.</b>{' '}
+        <b>
+          {scopeWords}: {verdictWords(answer).toLowerCase()}.
+        </b>{' '}
         <Figures text={becauseOf(answer, setup, system) ?? ''} />
       </p>
     </div>

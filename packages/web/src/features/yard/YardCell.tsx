@@ -21,14 +21,14 @@ export function YardCell({ reply, document, column, implement }: YardCellProps) 
   const link = useMemo(() => `#${linkOf(document)}`, [document]);
   if (reply === null) return <span className="cell-waiting">…</span>;
   if (reply.kind !== 'answer') return <span className="cell-waiting">no answer</span>;
-  const { verdict, lead } = reply.answer;
+  const { verdict } = reply.answer;
   const text = cellText(reply.answer, system);
   return (
     <a className={`cell cell-${verdict}`} href={link}>
       <VerdictMark outcome={verdict} />
       <span>
         <span className="unseen">
-          {implement}, {couplerName(column)}: {verdictWords(verdict, lead)}.{' '}
+          {implement}, {couplerName(column)}: {verdictWords(reply.answer)}.{' '}
         </span>
         <Figures text={text} />
       </span>

@@ -1,0 +1,53 @@
+import { evaluate, openWorkspace } from './evaluate.ts';
+import { Op, stepsFor, type Formula, type Step } from './formula.ts';
+
+/** Runs results of a formula at a few places, again and again with other leaves. */
+export interface Estimator {
+  /** Values of a result, one for each place, from the values of the leaves that it reads; valid until the next call. */
+  readonly estimate: (result: Step, leaves: ReadonlyMap<number, number>) => Float64Array;
+}
+
+/**
+ * Opens an estimator. Between calls only what rests on a leaf that changed is run again: checks of one setup ask for many
+ * results at the same leaves, and a search changes one setting at a time.
+ *
+ * @param formula what is computed [formula]
+ * @param places how many places along the lift, from its foot to its top [count]
+ * @returns the estimator [estimator]
+ */
+export function openEstimator(formula: Formula, places: number): Estimator {
+  const space = openWorkspace(formula, places);
+  const given = new Float64Array(formula.leaves.length).fill(NaN);
+  const isFresh = new Uint8Array(formula.ops.length);
+  const resting = formula.leaves.map((_, leaf) => stepsResting(formula, leaf));
+  const behind = new Map<Step, Int32Array>();
+  const lane = (place: number): number => (places === 1 ? 0 : place / (places - 1));
+  const take = (leaf: number, value: number): void => {
+    if (given[leaf] === value) return;
+    given[leaf] = value;
+    for (const step of resting[leaf] as Int32Array) isFresh[step] = 0;
+  };
+  return {
+    estimate: (result, leaves) => {
+      for (const [leaf, value] of leaves) take(leaf, value);
+      const steps = behind.get(result) ?? stepsFor(formula, [result]);
+      behind.set(result, steps);
+      const stale = steps.filter((step) => isFresh[step] === 0);
+      evaluate(space, stale, { leaf: (leaf) => given[leaf] as number, lane });
+      for (const step of stale) isFresh[step] = 1;
+      return space.values[result] as Float64Array;
+    },
+  };
+}
+
+/** Every step whose value rests on a leaf. */
+function stepsResting(formula: Formula, leaf: number): Int32Array {
+  const rests = new Uint8Array(formula.ops.length);
+  for (let step = 0; step < rests.length; step += 1) {
+    const [first, second] = [formula.first[step] as Step, formula.second[step] as Step];
+    const isLeaf = formula.ops[step] === Op.leaf && formula.detail[step] === leaf;
+    const reads = (first >= 0 && rests[first] === 1) || (second >= 0 && rests[second] === 1);
+    rests[step] = isLeaf || reads ? 1 : 0;
+  }
+  return Int32Array.from([...rests.keys()].filter((step) => rests[step] === 1));
+}

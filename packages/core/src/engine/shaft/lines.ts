@@ -1,0 +1,235 @@
+import type { Step } from '../formula/index.ts';
+import { exactly, greater, lesser, scale, subtract, type Interval } from '../geometry/index.ts';
+import type { CheckId, Line, NamedCheck, Need, NotNeeded, Reason } from '../findings/index.ts';
+import { openRun, type Course, type Run } from '../lift/index.ts';
+import type { Measured, Reading, Term } from '../proof/index.ts';
+import { passageLine } from './passage.ts';
+import { angleLimits, isPlaced, type JointEnd, type ShaftQuestion } from './question.ts';
+import { directionLine, limiterLine, powerLine, seriesLine, shieldsLine, speedLine, splinesLine } from './rating.ts';
+import { throughShaft, type ShaftSteps } from './shaftSteps.ts';
+
+const lineIds = [
+  'shaft.splines',
+  'shaft.speed',
+  'shaft.direction',
+  'shaft.power',
+  'shaft.series',
+  'shaft.bottoming',
+  'shaft.overlap',
+  'shaft.apart',
+  'shaft.tractorJoint',
+  'shaft.implementJoint',
+  'shaft.tractorJointRaised',
+  'shaft.implementJointRaised',
+  'shaft.passage',
+  'limit.shields',
+  'limit.limiter',
+] as const satisfies readonly CheckId[];
+
+/**
+ * Every check of the drive with what becomes of it; always the same ids in the same order.
+ *
+ * @param question the drive of a setup [question]
+ * @returns one line for each check [lines]
+ * @source our own definitions, docs/method/shaft.md
+ */
+export function shaftLines(question: ShaftQuestion): Line<Reason>[] {
+  if (question.driven === false) return lineIds.map((id) => notNeeded(id, 'notDriven'));
+  if (question.driven === null) return lineIds.map((id) => notChecked(id, 'driven'));
+  return [
+    splinesLine(question),
+    speedLine(question),
+    directionLine(question),
+    powerLine(question),
+    seriesLine(question),
+    ...(isPlaced(question) ? ruledLines(question) : unplacedLines()),
+    passageLine(question),
+    shieldsLine(question),
+    limiterLine(question),
+  ];
+}
+
+const notNeeded = (id: CheckId, reason: NotNeeded): Line<Reason> => ({ id, kind: 'notNeeded', reason });
+const notChecked = (id: CheckId, needs: Need): Line<Reason> => ({ id, kind: 'notChecked', needs });
+const computed = (check: NamedCheck): Line<Reason> => ({ id: check.id, kind: 'computed', check });
+
+function unplacedLines(): Line<Reason>[] {
+  return lineIds.slice(5, 12).map((id) => ({ id, kind: 'ask', ask: 'implement.mounting' }));
+}
+
+/**
+ * The checks that lengths, angles and the chosen rules decide.
+ *
+ * @param question the drive of a setup whose ends are placed [question]
+ * @returns their lines [lines]
+ */
+export function ruledLines(question: ShaftQuestion): Line<Reason>[] {
+  return [
+    computed(bottoming(question)),
+    computed(overlapWhileTurning(question)),
+    computed(neverApart(question)),
+    computed(bend(question, 'shaft.tractorJoint', 'tractor')),
+    computed(bend(question, 'shaft.implementJoint', 'implement')),
+    computed(bendRaised(question, 'shaft.tractorJointRaised', 'tractor')),
+    computed(bendRaised(question, 'shaft.implementJointRaised', 'implement')),
+  ];
+}
+
+/** The courses at which the drive turns. */
+function turning({ turnsWhileRaised }: ShaftQuestion): readonly Course[] {
+  return turnsWhileRaised ? ['work', 'raise'] : ['work'];
+}
+
+/** Everywhere the lift goes; a top link set apart for carrying has a course of its own. */
+function everywhere({ structure }: ShaftQuestion): readonly Course[] {
+  return structure.lift.carriesApart ? ['stroke', 'raise'] : ['stroke'];
+}
+
+/** A result over several courses: its least or greatest. */
+export interface Over {
+  readonly bounds: Term;
+  readonly estimate: (at: Reading) => number;
+  readonly reads: (at: Reading) => unknown;
+}
+
+function over(
+  question: ShaftQuestion,
+  courses: readonly Course[],
+  pick: (steps: ShaftSteps) => Step,
+  sense: 'least' | 'greatest',
+): Over {
+  const runs = courses.map((course): { run: Run; result: Step } => {
+    const { formula, steps } = throughShaft(question.structure, course);
+    const result = pick(steps);
+    return { run: openRun(formula, question.leaves, [result]), result };
+  });
+  const isLeast = sense === 'least';
+  const bounds = runs.map(({ run, result }) => (isLeast ? run.least(result) : run.greatest(result)));
+  const estimates = runs.map(({ run, result }) => (isLeast ? run.leastEstimate(result) : run.greatestEstimate(result)));
+  const reads = runs.map(({ run, result }) => run.reads(result));
+  return {
+    bounds: (at) => bounds.map((bound) => bound(at)).reduce(isLeast ? lesser : greater),
+    estimate: (at) => Math[isLeast ? 'min' : 'max'](...estimates.map((estimate) => estimate(at))),
+    reads: (at) => reads.map((read) => read(at)),
+  };
+}
+
+const middle = ({ low, high }: Interval): number => (low + high) / 2;
+
+/** D at its shortest, anywhere the lift goes [mm]. */
+export function shortestAnywhere(question: ShaftQuestion): Over {
+  return over(question, everywhere(question), (steps) => steps.shortest, 'least');
+}
+
+/** D at its longest while the drive turns [mm]. */
+export function longestWhileTurning(question: ShaftQuestion): Over {
+  return over(question, turning(question), (steps) => steps.longest, 'greatest');
+}
+
+/** At its shortest anywhere, the distance leaves the clearance over the closed length. */
+function bottoming(question: ShaftQuestion): NamedCheck {
+  const shortest = shortestAnywhere(question);
+  const closed = term(question, 'closedLength');
+  const clearance = question.rules.clearance.value;
+  return {
+    id: 'shaft.bottoming',
+    unit: 'mm',
+    scale: 10,
+    measure: (at) => ({ quantity: subtract(shortest.bounds(at), closed(at)), low: exactly(clearance), high: null }),
+    estimate: (at) => shortest.estimate(at) - middle(closed(at)) - clearance,
+    reads: (at) => [shortest.reads(at), closed(at)],
+  };
+}
+
+/** What the profiles still overlap at the longest distance: Oc − (D − Lc). */
+function overlapAt(question: ShaftQuestion, longest: Over): Over {
+  const [closed, overlap] = [term(question, 'closedLength'), term(question, 'closedOverlap')];
+  return {
+    bounds: (at) => {
+      const [d, length, reached] = [longest.bounds(at), closed(at), overlap(at)];
+      return { low: reached.low + length.low - d.high, high: reached.high + length.high - d.low };
+    },
+    estimate: (at) => middle(overlap(at)) + middle(closed(at)) - longest.estimate(at),
+    reads: (at) => [longest.reads(at), closed(at), overlap(at)],
+  };
+}
+
+function overlapWhileTurning(question: ShaftQuestion): NamedCheck {
+  const left = overlapAt(question, longestWhileTurning(question));
+  const wanted = wantedOverlap(question);
+  return {
+    id: 'shaft.overlap',
+    unit: 'mm',
+    scale: 10,
+    measure: (at) => ({ quantity: left.bounds(at), low: wanted(at), high: null }),
+    estimate: (at) => left.estimate(at) - middle(wanted(at)),
+    reads: (at) => [left.reads(at), wanted(at)],
+  };
+}
+
+/** The overlap that the rules want while turning: a length, or a share of the profile's free length. */
+function wantedOverlap({ rules: { overlap }, lift }: ShaftQuestion): Term {
+  if (overlap.kind === 'length') return () => exactly(overlap.figure.value);
+  const profile = lift.joint.ledger.later('shaft.profileLength');
+  return (at) => scale(profile(at), overlap.figure.value);
+}
+
+function neverApart(question: ShaftQuestion): NamedCheck {
+  const left = overlapAt(
+    question,
+    over(question, everywhere(question), (steps) => steps.longest, 'greatest'),
+  );
+  return {
+    id: 'shaft.apart',
+    unit: 'mm',
+    scale: 10,
+    measure: (at) => ({ quantity: left.bounds(at), low: exactly(0), high: null }),
+    estimate: left.estimate,
+    reads: left.reads,
+  };
+}
+
+const angleOf =
+  (end: JointEnd) =>
+  (steps: ShaftSteps): Step =>
+    end === 'tractor' ? steps.tractorAngle : steps.implementAngle;
+
+const degrees = (angle: Interval): Interval => scale(angle, 180 / Math.PI);
+
+/** A joint's bend over some courses, against a limit [deg]. */
+function bendOver(
+  question: ShaftQuestion,
+  id: CheckId,
+  end: JointEnd,
+  courses: readonly Course[],
+  limit: Term,
+): NamedCheck {
+  const bent = over(question, courses, angleOf(end), 'greatest');
+  const measure = (at: Reading): Measured => ({ quantity: degrees(bent.bounds(at)), low: null, high: limit(at) });
+  return {
+    id,
+    unit: 'deg',
+    scale: 3,
+    measure,
+    estimate: (at) => middle(limit(at)) - (bent.estimate(at) * 180) / Math.PI,
+    reads: (at) => [bent.reads(at), limit(at)],
+  };
+}
+
+function bend(question: ShaftQuestion, id: CheckId, end: JointEnd): NamedCheck {
+  const most = exactly(angleLimits(question, end).turning);
+  return bendOver(question, id, end, turning(question), () => most);
+}
+
+/** Raised, a drive that may be left on must stay under the angle to stop it at; one that is off only must not bind. */
+function bendRaised(question: ShaftQuestion, id: CheckId, end: JointEnd): NamedCheck {
+  const stop = exactly(angleLimits(question, end).stop);
+  const limit: Term = question.turnsWhileRaised ? () => stop : question.lift.joint.ledger.later('shaft.bindAngle');
+  return bendOver(question, id, end, everywhere(question), limit);
+}
+
+function term({ leaves }: ShaftQuestion, name: string): Term {
+  const found = leaves.exact.get(name);
+  if (found === undefined) throw new Error(`invariant: no leaf ${name}`);
+  return found;
+}

@@ -1,0 +1,111 @@
+import type { CheckId } from '../engine/findings/index.ts';
+import type { CheckWords } from './checkWords.ts';
+
+/** Words of the checks of a drive. */
+export const shaftCheckWords = {
+  'shaft.splines': {
+    title: 'Splines of the drive',
+    low: '',
+    high: '',
+    holds: 'The yokes go on the splines at both ends.',
+    short: { low: 'splines don’t match', high: '' },
+  },
+  'shaft.speed': {
+    title: 'Speed of the drive',
+    low: '',
+    high: '',
+    holds: 'The tractor turns it at the speed it is made for.',
+    short: { low: 'wrong PTO speed', high: '' },
+  },
+  'shaft.direction': {
+    title: 'Direction of turning',
+    low: '',
+    high: '',
+    holds: 'It turns the way it has to.',
+    short: { low: 'turns the wrong way', high: '' },
+  },
+  'shaft.power': {
+    title: 'Power for the drive',
+    low: 'The PTO gives {m} less than the implement wants.',
+    high: '',
+    holds: 'The PTO gives the power it wants, {m} to spare.',
+    short: { low: 'PTO {m} too weak', high: '' },
+  },
+  'shaft.series': {
+    title: 'Size of the drive shaft',
+    low: '',
+    high: 'The drive shaft has to carry {m} more than its size is sold for.',
+    holds: 'The drive shaft is big enough for what it carries, {m} to spare.',
+    short: { low: '', high: 'shaft {m} too weak' },
+  },
+  'shaft.bottoming': {
+    title: 'Shaft at its shortest',
+    low: 'The drive shaft is {m} too long where the two ends come nearest: it bottoms, or comes too near to it.',
+    high: '',
+    holds: 'Where the two ends come nearest the shaft does not bottom: {m} more than the clearance wanted.',
+    short: { low: 'shaft {m} too long', high: '' },
+  },
+  'shaft.overlap': {
+    title: 'Overlap while it turns',
+    low: 'The two halves overlap {m} less than they should while it turns.',
+    high: '',
+    holds: 'The halves overlap enough while it turns, {m} to spare.',
+    short: { low: 'overlap {m} short', high: '' },
+  },
+  'shaft.apart': {
+    title: 'Halves stay together',
+    low: 'Somewhere in the lift the two halves come apart, {m} beyond their end.',
+    high: '',
+    holds: 'The halves stay together all through the lift, by {m} at least.',
+    short: { low: 'shaft pulls apart, {m} short', high: '' },
+  },
+  'shaft.tractorJoint': {
+    title: 'Joint at the tractor, turning',
+    low: '',
+    high: 'Turning, the joint at the tractor bends {m} more than it may.',
+    holds: 'Turning, the joint at the tractor stays within its angle, {m} to spare.',
+    short: { low: '', high: 'front joint bends {m} too far' },
+  },
+  'shaft.implementJoint': {
+    title: 'Joint at the implement, turning',
+    low: '',
+    high: 'Turning, the joint at the implement bends {m} more than it may.',
+    holds: 'Turning, the joint at the implement stays within its angle, {m} to spare.',
+    short: { low: '', high: 'rear joint bends {m} too far' },
+  },
+  'shaft.tractorJointRaised': {
+    title: 'Joint at the tractor, raised',
+    low: '',
+    high: 'Raised all the way, the joint at the tractor bends {m} too far.',
+    holds: 'Raised all the way, the joint at the tractor stays within its limit, {m} to spare.',
+    short: { low: '', high: 'front joint {m} too far when raised' },
+  },
+  'shaft.implementJointRaised': {
+    title: 'Joint at the implement, raised',
+    low: '',
+    high: 'Raised all the way, the joint at the implement bends {m} too far.',
+    holds: 'Raised all the way, the joint at the implement stays within its limit, {m} to spare.',
+    short: { low: '', high: 'rear joint {m} too far when raised' },
+  },
+  'shaft.passage': {
+    title: 'Way of the drive shaft',
+    low: 'The guard of the shaft comes {m} too near to the hitch somewhere in the lift.',
+    high: '',
+    holds: 'The guard of the shaft stays clear of the hitch through the lift, {m} to spare.',
+    short: { low: 'shaft passes {m} too near', high: '' },
+  },
+  'limit.shields': {
+    title: 'Shields over the guard',
+    low: 'A shield reaches {m} too little over the guard of the shaft: something that turns is open.',
+    high: '',
+    holds: 'Both shields reach over the guard, {m} more than needed.',
+    short: { low: 'shield overlap {m} short', high: '' },
+  },
+  'limit.limiter': {
+    title: 'Torque of the limiter',
+    low: 'The limiter lets go {m} below what the implement takes.',
+    high: '',
+    holds: 'The limiter holds what the implement takes, {m} to spare.',
+    short: { low: 'limiter {m} too weak', high: '' },
+  },
+} as const satisfies Partial<Record<CheckId, CheckWords>>;
