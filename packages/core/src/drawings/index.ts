@@ -2,15 +2,9 @@ export { balloonsOf } from './balloonsOf.ts';
 export { dimensionParts, type DimensionParts } from './dimensionParts.ts';
 export { hatchLines } from './hatchLines.ts';
 export { rearView, type ViewOptions } from './rearView.ts';
-export {
-  liftPlots,
-  liftStrip,
-  openLiftPictures,
-  sideView,
-  type LiftOptions,
-  type LiftPictures,
-  type StationOptions,
-} from './side/pictures.ts';
+export { liftPlots, liftStrip, openLiftPictures, sideView, type LiftPictures } from './side/pictures.ts';
+export type { LiftOptions, StationOptions } from './side/options.ts';
+export { shaftDrawing, shaftPlots, topView, type ShaftOptions } from './shaft/pictures.ts';
 export { stationWords } from './side/stationWords.ts';
 export type {
   Balloon,

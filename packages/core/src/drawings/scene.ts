@@ -28,7 +28,18 @@ export interface Stroke extends Common {
 }
 
 /** A computed point of the side view that a circle stands on. */
-export type PointName = 'ball' | 'topEnd' | 'armEnd' | 'rodFoot' | 'pins' | 'mast' | 'centre';
+export type PointName =
+  | 'ball'
+  | 'topEnd'
+  | 'armEnd'
+  | 'rodFoot'
+  | 'pins'
+  | 'mast'
+  | 'centre'
+  | 'tractorCross'
+  | 'implementCross'
+  | 'stub'
+  | 'input';
 
 /** A circle. */
 export interface Circle extends Common {

@@ -3,6 +3,7 @@ import { topicOf, type Finding, type Threshold } from '../engine/findings/index.
 import { fieldRules, type Setup } from '../records/index.ts';
 import { printQuantity, type Dimension, type Rounding, type UnitSystem } from '../units/index.ts';
 import { checkWords } from './checks.ts';
+import { serveWords } from './drive.ts';
 import { sentenceOf, shortOf } from './findings.ts';
 import { fieldOf, howToMeasure, labelOf } from './labels.ts';
 
@@ -60,7 +61,8 @@ const topicAnswers: Readonly<Record<Outcome, string>> = {
  * @returns a few words [text]
  */
 export function topicLine(answer: Answer, topic: keyof typeof topicWords): string {
-  return topicAnswers[answer.outcomes[topic]];
+  const outcome = answer.outcomes[topic];
+  return topic === 'runs' && outcome === 'notChecked' ? serveWords.notChecked : topicAnswers[outcome];
 }
 
 /**

@@ -9,7 +9,8 @@ export {
   verdictWords,
 } from './answer.ts';
 export { cureText } from './cures.ts';
-export { driveRuleText, driveRuleWords, ruledText } from './rules.ts';
+export { driveLead, driveSpare, serveText, serveWords, type Driven } from './drive.ts';
+export { driveRuleText, driveRuleWords, ruledText, ruledWords } from './rules.ts';
 export { cautionWords } from './cautions.ts';
 export { missOf, sentenceOf, shortOf, titleOf } from './findings.ts';
 export { fieldOf, howToMeasure, labelOf } from './labels.ts';

@@ -19,6 +19,7 @@ const others: Readonly<Record<string, string>> = {
   'tractor.ptoSpeeds': 'how fast the PTO turns',
   'implement.inputType': 'how many splines the input shaft has',
   'implement.inputSpeed': 'how fast the implement has to be driven',
+  'shaft.triedByHand': 'how the shaft stands at every height, tried by hand as the manual of the implement says',
   'shaft.tractorType': 'how many splines the shaft’s yoke for the tractor has',
   'shaft.implementType': 'how many splines the shaft’s yoke for the implement has',
   'implement.receiver': 'whether the implement carries the counterpart of this coupler',

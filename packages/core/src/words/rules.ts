@@ -1,6 +1,6 @@
 import type { RuledOutcome } from '../engine/assess/index.ts';
 import { driveRules, type DriveRuleName } from '../tables/index.ts';
-import { printBoth, type UnitSystem } from '../units/index.ts';
+import { printQuantity, type UnitSystem } from '../units/index.ts';
 import { shortOf } from './findings.ts';
 
 /** The rule sets for drive shafts by what they are known for. */
@@ -22,28 +22,50 @@ export const driveRuleWords: Readonly<Record<DriveRuleName, string>> = {
  */
 export function driveRuleText(name: DriveRuleName, system: UnitSystem): string {
   const { clearance, overlap, turningAngle, stopAngle } = driveRules(name);
-  const size = (value: number): string => printBoth(value, 'length', { system });
-  const share = Math.round(1 / overlap.figure.value);
-  const wanted = overlap.kind === 'length' ? size(overlap.figure.value) : `1/${share} of the profile`;
-  return `${size(clearance.value)} left when shortest, ${wanted} of overlap while turning, ${turningAngle.value}° turning, off above ${stopAngle.value}°`;
+  const size = (value: number): string => sizeText(value, system);
+  const wanted = overlap.kind === 'length' ? size(overlap.figure.value) : shareWords(overlap.figure.value);
+  return `${size(clearance.value)} left at its shortest, ${wanted} of overlap while it turns, joints up to ${turningAngle.value}° turning, drive off above ${stopAngle.value}°`;
+}
+
+function shareWords(share: number): string {
+  return share === 1 / 2 ? 'half of the profile’s length' : `1/${Math.round(1 / share)} of the profile’s length`;
+}
+
+/** A rule's length to an eighth of an inch and a millimetre, as the drawings letter it. */
+function sizeText(value: number, system: UnitSystem): string {
+  const inches = printQuantity(value, 'length', { system: 'us', step: 8 });
+  const millimetres = printQuantity(value, 'length', { system: 'metric' });
+  return system === 'us' ? `${inches} (${millimetres})` : `${millimetres} (${inches})`;
+}
+
+const ruledOutcomes: Readonly<Record<RuledOutcome['outcome'], string>> = {
+  works: 'runs',
+  withParts: 'runs with parts',
+  measureFirst: 'not known yet',
+  willNot: 'will not run as it stands',
+  notChecked: 'not checked',
+  notNeeded: 'needs no drive',
+};
+
+/**
+ * What the drive comes to by one set of rules, in a few words: `will not run as it stands: overlap 2 in (51 mm) short`.
+ *
+ * @param ruled the outcome by that set [record]
+ * @param system unit system to write in [us | metric]
+ * @returns a few words [text]
+ */
+export function ruledWords({ outcome, lead }: RuledOutcome, system: UnitSystem): string {
+  return `${ruledOutcomes[outcome]}${lead === null ? '' : `: ${shortOf(lead, system)}`}`;
 }
 
 /**
- * What the drive comes to by one set of rules, in one line.
+ * What the drive comes to by one set of rules, and what the set asks for, in one line.
  *
  * @param ruled the outcome by that set [record]
  * @param system unit system to write in [us | metric]
  * @returns one line [text]
  */
-export function ruledText({ rules, outcome, lead, chosen }: RuledOutcome, system: UnitSystem): string {
-  const said = {
-    works: 'runs',
-    withParts: 'runs with parts',
-    measureFirst: 'not known yet',
-    willNot: 'will not run as it stands',
-    notChecked: 'not checked',
-    notNeeded: 'needs no drive',
-  }[outcome];
-  const reason = lead === null ? '' : ` (${shortOf(lead, system)})`;
-  return `${driveRuleWords[rules]}${chosen ? ', used here' : ''}: ${said}${reason}. ${driveRuleText(rules, system)}.`;
+export function ruledText(ruled: RuledOutcome, system: UnitSystem): string {
+  const used = ruled.chosen ? ', used here' : '';
+  return `${driveRuleWords[ruled.rules]}${used}: ${ruledWords(ruled, system)}. Wants ${driveRuleText(ruled.rules, system)}.`;
 }

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { assess, type Answer } from '../../src/engine/assess/index.ts';
 import type { Station, Sweep } from '../../src/engine/lift/index.ts';
+import { couplerDriveFields, implementDriveFields, tractorDriveFields } from '../../src/records/driveFields.ts';
 import { readSetup, setupFrom, type Setup, type SetupDocument, type YardDocument } from '../../src/records/index.ts';
 
 const yard = JSON.parse(
@@ -19,6 +20,7 @@ type Fields = Readonly<Record<string, unknown>>;
 export interface Changes {
   readonly tractor?: Fields;
   readonly implement?: Fields;
+  readonly coupler?: Fields;
 }
 
 /** Machines of the sample yard, by part of their names; null for no coupler. */
@@ -31,14 +33,26 @@ export interface Swept {
   readonly sweep: Sweep;
 }
 
-/** The setup document of machines of the sample yard. */
+const ofDrives: ReadonlySet<string> = new Set([
+  ...Object.keys(tractorDriveFields).filter((key) => key.startsWith('stub')),
+  ...Object.keys(implementDriveFields),
+  ...Object.keys(couplerDriveFields),
+  ...['driven', 'turnsWhileRaised', 'inputType', 'inputSpeed', 'inputTurns'],
+]);
+
+/** A record of the yard without its drive. */
+function undriven(record: SetupDocument): SetupDocument {
+  return Object.fromEntries(Object.entries(record).filter(([key]) => !ofDrives.has(key)));
+}
+
+/** The setup document of machines of the sample yard, without their drives unless the changes give them one. */
 export function documentOf([tractor, coupler, implement]: Machines, changes: Changes = {}): SetupDocument {
   const changed = (record: SetupDocument, fields: Fields = {}): SetupDocument =>
-    Object.fromEntries(Object.entries({ ...record, ...fields }).filter(([, value]) => value !== undefined));
+    Object.fromEntries(Object.entries({ ...undriven(record), ...fields }).filter(([, value]) => value !== undefined));
   return setupFrom(
-    yard,
+    { ...yard, parts: (yard.parts ?? []).filter(({ kind }) => kind !== 'driveShaft' && kind !== 'stubExtender') },
     changed(named(yard.tractors, tractor), changes.tractor),
-    coupler === null ? null : named(yard.couplers, coupler),
+    coupler === null ? null : changed(named(yard.couplers, coupler), changes.coupler),
     changed(named(yard.implements, implement), changes.implement),
   );
 }

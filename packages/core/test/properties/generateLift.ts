@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { SetupDocument } from '../../src/records/index.ts';
+import { even } from '../even.ts';
 import { armEndAt, ballAt, upperAt, type SideView } from '../references/sideView.ts';
 
 /** How the implement is held. */
@@ -18,50 +19,43 @@ export interface LiftCase {
   readonly sideView: SideView;
 }
 
-const fine = 2 ** 20;
-
-/** Numbers spread evenly over a range; fast-check’s own doubles crowd around zero. */
-export function within(min: number, max: number): fc.Arbitrary<number> {
-  return fc.integer({ min: 0, max: fine }).map((share) => min + ((max - min) * share) / fine);
-}
-
-const whole = (min: number, max: number): fc.Arbitrary<number> => within(min, max).map(Math.round);
+const whole = (min: number, max: number): fc.Arbitrary<number> => even(min, max).map(Math.round);
 const tenth = (value: number): number => Math.round(value * 10) / 10;
 
 const ballWidth = 35;
 
 const shape = fc.record({
-  size: within(0.85, 1.3),
-  link: within(700, 820),
+  size: even(0.85, 1.3),
+  link: even(700, 820),
   pivotBehind: whole(70, 150),
   pivotHeight: whole(390, 500),
   pivotSpan: whole(400, 500),
   ballSpan: whole(690, 760),
-  topBehind: within(40, 170),
-  topAbove: within(340, 460),
-  topTilt: within(-1, 1),
-  mast: within(440, 620),
+  topBehind: even(40, 170),
+  topAbove: even(340, 460),
+  topTilt: even(-1, 1),
+  mast: even(440, 620),
   setback: whole(-20, 70),
-  armBehind: within(60, 140),
-  armAbove: within(370, 450),
-  arm: within(200, 270),
-  armLevel: within(-15, 20),
-  along: within(0.48, 0.62),
+  armBehind: even(60, 140),
+  armAbove: even(370, 450),
+  arm: even(200, 270),
+  armLevel: even(-15, 20),
+  along: even(0.48, 0.62),
   above: whole(-20, 40),
   aside: whole(0, 80),
-  drop: within(0.2, 0.33),
-  rise: within(0.3, 0.5),
-  work: within(-0.12, 0.12),
-  carry: within(0.15, 0.95),
+  drop: even(0.2, 0.33),
+  rise: even(0.3, 0.5),
+  work: even(-0.12, 0.12),
+  carry: even(0.15, 0.95),
 });
 
 const load = fc.record({
   atBalls: whole(700, 2200),
-  behindShare: within(0.55, 0.97),
-  loadShare: within(0.35, 0.95),
+  behindShare: even(0.55, 0.97),
+  loadShare: even(0.35, 0.95),
   centreBehind: whole(250, 900),
   centreAbove: whole(-150, 300),
-  carriedShare: fc.oneof(fc.constant(0), within(0.1, 0.4)),
+  carriedShare: fc.oneof(fc.constant(0), even(0.1, 0.4)),
   carriedBehind: whole(300, 900),
   carriedAbove: whole(0, 500),
   lowestBehind: whole(300, 1000),

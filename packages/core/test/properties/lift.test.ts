@@ -9,16 +9,8 @@ import { reader, type Box } from '../../src/engine/proof/index.ts';
 import { withEdits, type SetupDocument } from '../../src/records/index.ts';
 import { evaluated, middles, questionOf, spaced } from '../references/engineAt.ts';
 import { apart } from '../references/sideView.ts';
-import {
-  documentOf,
-  liftCases,
-  tapes,
-  tapePaths,
-  unknownTo,
-  type LiftCase,
-  type Unknown,
-  within,
-} from './generateLift.ts';
+import { even } from '../even.ts';
+import { documentOf, liftCases, tapes, tapePaths, unknownTo, type LiftCase, type Unknown } from './generateLift.ts';
 import { openTruth, type Seen } from './liftTruth.ts';
 import { numbers } from './numbers.ts';
 
@@ -195,7 +187,7 @@ describe('bounds through the lift against sampled truth', () => {
     test(`${title}: ${samplesEach} truths a setup stay inside, ${runs} setups`, () => {
       const here: Width[] = [];
       fc.assert(
-        fc.property(liftCases(), tapePaths, fc.nat(), within(0, 1), (one, taped, seed, share) => {
+        fc.property(liftCases(), tapePaths, fc.nat(), even(0, 1), (one, taped, seed, share) => {
           const question = questionOf(change(documentOf(one, tapes(taped)), one));
           middles(question);
           for (const provenOnly of [false, true]) {
@@ -238,7 +230,7 @@ describe('bounds through the lift against sampled truth', () => {
     let closing = 0;
     let open = 0;
     fc.assert(
-      fc.property(liftCases(), tapePaths, fc.nat(), within(3, 20), (one, taped, seed, times) => {
+      fc.property(liftCases(), tapePaths, fc.nat(), even(3, 20), (one, taped, seed, times) => {
         const question = questionOf(documentOf(one, tapes(taped, times)));
         middles(question);
         const box = boxOf(question, 0.5, false);

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { judgeSetup } from '../../src/engine/assess/index.ts';
 import { readSetup, withEdits, type SetupDocument } from '../../src/records/index.ts';
-import { documentOf, liftCases, tapePaths, tapes, unknownTo, type Unknown, within } from './generateLift.ts';
+import { even } from '../even.ts';
+import { documentOf, liftCases, tapePaths, tapes, unknownTo, type Unknown } from './generateLift.ts';
 
 const setupsTried = Number(process.env['PROPERTY_LIFTS'] ?? 500);
 
@@ -37,7 +38,7 @@ const setups: fc.Arbitrary<Tried> = fc
     taped: tapePaths,
     unknown: unknowns,
     left: leftOut,
-    heavier: within(0.4, 2.6),
+    heavier: even(0.4, 2.6),
   })
   .map(({ one, taped, unknown, left, heavier }) => {
     const mass = Math.round((one.implement['mass'] ?? 0) * heavier);

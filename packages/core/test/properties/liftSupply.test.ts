@@ -17,7 +17,8 @@ import {
   type SideView,
 } from '../references/sideView.ts';
 import { weightsAt } from '../references/weights.ts';
-import { documentOf, liftCases, unknownTo, type Held, type LiftCase, within } from './generateLift.ts';
+import { even } from '../even.ts';
+import { documentOf, liftCases, unknownTo, type Held, type LiftCase } from './generateLift.ts';
 
 const lanes = spaced(25);
 /** Step of the central differences in ball height [mm]. */
@@ -28,7 +29,7 @@ const held = (...kinds: Held[]): fc.Arbitrary<Held> => fc.constantFrom(...kinds)
 const figure = (of: Readonly<Record<string, number>>, key: string): number => of[key] ?? 0;
 
 /** Any positive course of the arms' torque, in no unit: it is scaled to the ratings afterwards. */
-const torques = fc.array(within(0.2, 5), {
+const torques = fc.array(even(0.2, 5), {
   minLength: lanes.length,
   maxLength: lanes.length,
 });
@@ -229,7 +230,7 @@ function ratedAt(one: LiftCase, ratings: readonly Rating[], behind: number): num
 }
 
 describe('what the ratings prove with no linkage known, at the top link and mast of the lift test', () => {
-  const distances = within(0, 2500);
+  const distances = even(0, 2500);
 
   for (const ratings of [['liftAtBalls', 'liftAt610'], ['liftAt610']] as const) {
     test(`is never more than what any torque that keeps ${ratings.join(' and ')} lifts`, () => {
@@ -275,7 +276,7 @@ describe('what the ratings prove with no linkage known, at the top link and mast
 });
 
 describe('moving the load rearward', () => {
-  const shift = within(1, 1500);
+  const shift = even(1, 1500);
 
   test('never raises the lift where the linkage tilts the tail up', () => {
     let compared = 0;
@@ -306,7 +307,7 @@ describe('moving the load rearward', () => {
 
   test('never raises it with the ratings alone', () => {
     fc.assert(
-      fc.property(liftCases(held('bareBalls')), within(-300, 2500), shift, (one, from, by) => {
+      fc.property(liftCases(held('bareBalls')), even(-300, 2500), shift, (one, from, by) => {
         for (const ratings of [['liftAtBalls', 'liftAt610'], ['liftAt610']] as const) {
           expect(ratedAt(one, ratings, from + by)).toBeLessThanOrEqual(ratedAt(one, ratings, from) * (1 + 1e-12));
         }

@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Step } from '../../src/engine/formula/index.ts';
 import type { LiftSteps } from '../../src/engine/lift/throughLift.ts';
-import { documentOf, liftCases, within } from '../properties/generateLift.ts';
+import { even } from '../even.ts';
+import { documentOf, liftCases } from '../properties/generateLift.ts';
 import { evaluated, questionOf, spaced, type Evaluated } from './engineAt.ts';
 import { apart, cross, minus, type Point, type SideView } from './sideView.ts';
 
@@ -102,7 +103,7 @@ describe('closure against a general-purpose constraint solver', () => {
     let compared = 0;
     let worst = 0;
     fc.assert(
-      fc.property(liftCases(), within(0, 6), (one, by) => {
+      fc.property(liftCases(), even(0, 6), (one, by) => {
         const of = evaluated(questionOf(documentOf(one)), 'stroke', spaced(heights), wanted);
         for (let i = 0; i < heights; i += 1) {
           const view = one.sideView;

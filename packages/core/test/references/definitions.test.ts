@@ -3,13 +3,14 @@ import { describe, expect, test } from 'vitest';
 import type { Step } from '../../src/engine/formula/index.ts';
 import type { LiftSteps } from '../../src/engine/lift/throughLift.ts';
 import { withEdits } from '../../src/records/index.ts';
-import { documentOf, liftCases, unknownTo, type Held, type LiftCase, within } from '../properties/generateLift.ts';
+import { even } from '../even.ts';
+import { documentOf, liftCases, unknownTo, type Held, type LiftCase } from '../properties/generateLift.ts';
 import { evaluated, questionOf, spaced, type Evaluated } from './engineAt.ts';
 import { ballAt, cross, placed, upperAt, type Point, type SideView } from './sideView.ts';
 import { weightsAt } from './weights.ts';
 
 const lanes = spaced(9);
-const pitches = within(-3, 3);
+const pitches = even(-3, 3);
 const held = (...kinds: Held[]): fc.Arbitrary<Held> => fc.constantFrom(...kinds);
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
@@ -61,8 +62,8 @@ describe('the working attitude fixes the top link', () => {
 
   test('in a coupler whose top hook does not suit the mast, the implement turns until its upper pin meets the hook', () => {
     const hook = fc.record({
-      topHookBehind: within(-60, 90),
-      topHookHeight: within(380, 640),
+      topHookBehind: even(-60, 90),
+      topHookHeight: even(380, 640),
     });
     let turned = 0;
     fc.assert(
@@ -156,7 +157,7 @@ describe('how far the lift goes', () => {
   test('the raise goes from the parked pins, or the lowest height, to where it is carried, or the highest', () => {
     let parked = 0;
     fc.assert(
-      fc.property(liftCases(), within(-0.3, 0.6), within(0, 0.7), (one, from, to) => {
+      fc.property(liftCases(), even(-0.3, 0.6), even(0, 0.7), (one, from, to) => {
         const { pivot, link } = one.sideView;
         const parkedPinHeight = pivot.z + from * link;
         const carryHeight = Math.max(pivot.z + from * link, pivot.z + to * link) + 60;

@@ -37,16 +37,25 @@ export function extentOf(stage: SideStage, stations: readonly Station[] = stage.
     station.mast,
     ...(station.armEnd === null ? [] : [station.armEnd]),
   ]);
+  const shaft = shaftCorners(stage);
   const pivots = [lowerPivot, topPivot, ...(armPivot === null ? [] : [armPivot])];
   const radius = stage.tyre.value;
   return {
-    near: Math.min(-0.3 * radius, ...pivots.map(([x]) => x - 90)),
+    near: Math.min(-0.3 * radius, ...[...pivots, ...shaft].map(([x]) => x - 90)),
     far: -radius * 1.08 - 40,
-    right: Math.max(...points.map(([x]) => x)),
-    top: Math.max(...points.map(([, z]) => z), ...pivots.map(([, z]) => z + 90)) + 20,
+    right: Math.max(...[...points, ...shaft].map(([x]) => x)),
+    top: Math.max(...[...points, ...shaft].map(([, z]) => z), ...pivots.map(([, z]) => z + 90)) + 20,
     bottom: Math.max(-deepest, Math.min(0, ...points.map(([, z]) => z))),
     reach,
   };
+}
+
+/** Both joints of the drive shaft, with room for what is about them. */
+function shaftCorners({ shaft }: SideStage): Point[] {
+  return (shaft?.stations ?? []).flatMap(({ tractorCross, implementCross }): Point[] => [
+    tractorCross,
+    [implementCross[0], implementCross[1] + 90],
+  ]);
 }
 
 /** How far back the corners of a part lie, from the implement's lower pins and along it. */

@@ -4,6 +4,7 @@ import { onPaper, type Pen } from '../pen.ts';
 import type { Bounds, Dimension, Item, LineRole, Point } from '../scene.ts';
 import { line, run } from '../strokes.ts';
 import { lettering } from '../view/part.ts';
+import { sideShaft, windowEdges, type ShaftLettering } from '../shaft/sideShaft.ts';
 import type { Extent } from './extent.ts';
 import type { HeightMark } from './heights.ts';
 import { couplerPart, type RigidPart } from './parts/coupler.ts';
@@ -34,6 +35,8 @@ interface Setting {
   readonly levelTo: number | null;
   /** Pitch and ground clearance are written in the picture; else they stand under it. */
   readonly isLettered: boolean;
+  /** Where the shaft is told of, where it is. */
+  readonly shaftLetters?: ShaftLettering;
 }
 
 /** Opens the picture of a lift; parts that keep their shape are made once. */
@@ -60,6 +63,8 @@ export function openPicture(stage: SideStage, setting: Setting): Picture {
         ...armAndRod(stage, station),
         ...lowerLink(stage, station),
         ...implementPins(stage, station),
+        ...windowEdges(stage, station),
+        ...sideShaft(stage, index, pen, setting.shaftLetters ?? null),
         ...(station.closes ? pitchAngle(station, setting) : []),
         ...(setting.isLettered ? clearance(stage, station, setting) : []),
         ...(stage.isCentreKnown ? load(stage, station, onPaper(pen, markRadius)) : []),

@@ -1,25 +1,17 @@
 import type { Answer } from '../../engine/assess/index.ts';
 import type { Setup } from '../../records/index.ts';
-import type { UnitSystem } from '../../units/index.ts';
 import type { Scene } from '../scene.ts';
-import type { Format } from '../sheet.ts';
+import { drivenOf } from '../shaft/driven.ts';
+import { openShaftPlots } from '../shaft/shaftPlots.ts';
+import { openTop } from '../shaft/topView.ts';
 import { restingStation, strokeOf } from './heights.ts';
+import type { LiftOptions, StationOptions } from './options.ts';
+import type { ViewPlan } from './plan.ts';
 import { openPlots } from './plots.ts';
+import type { SideLayout } from './sideLayout.ts';
 import { stripScene } from './strip.ts';
 import { sideStageOf, type SideStage } from './sideStage.ts';
 import { openView } from './view.ts';
-
-/** How the pictures of a lift are drawn. */
-export interface LiftOptions {
-  readonly system: UnitSystem;
-  /** `desk` (820 px) unless given; `phone` is 390 px wide, `print` the width between the margins of Letter or A4. */
-  readonly format?: Format;
-}
-
-/** The same at one station of the sweep, counted from 0; nearest to the working height unless given. */
-export interface StationOptions extends LiftOptions {
-  readonly station?: number;
-}
 
 /** The pictures of one lift, ready to be drawn at any of its stations. */
 export interface LiftPictures {
@@ -33,6 +25,10 @@ export interface LiftPictures {
   readonly areBeside: boolean;
   readonly view: (station: number) => Scene;
   readonly plots: (station: number) => Scene;
+  /** The drive shaft from above, to stand under the view; left out where nothing is driven or its ends are not placed. */
+  readonly top?: (station: number) => Scene;
+  /** Overlap and joint angles of the drive shaft, in the place of the plots of the lift; left out likewise. */
+  readonly shaftPlots?: (station: number) => Scene;
 }
 
 /**
@@ -124,5 +120,15 @@ export function openLiftPictures(setup: Setup, answer: Answer, options: LiftOpti
     areBeside: plan.isBeside,
     view: view.scene,
     plots: openPlots(stage, plan, plan.isBeside ? view.layout : null),
+    ...shaftPictures(stage, plan, view.layout),
+  };
+}
+
+function shaftPictures(stage: SideStage, plan: ViewPlan, layout: SideLayout): Pick<LiftPictures, 'top' | 'shaftPlots'> {
+  const driven = drivenOf(stage.answer);
+  if (driven === null) return {};
+  return {
+    top: openTop(stage, driven, plan, layout),
+    shaftPlots: openShaftPlots(stage, driven, plan, plan.isBeside ? layout : null),
   };
 }

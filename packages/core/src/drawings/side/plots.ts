@@ -3,9 +3,9 @@ import type { Bounds, Item, Scene } from '../scene.ts';
 import { line } from '../strokes.ts';
 import { lettering } from '../view/part.ts';
 import { attitudePlot } from './attitudePlot.ts';
-import { heightMarks, stationOf, strokeOf, type HeightMark } from './heights.ts';
+import { heightMarks, stationOf, strokeOf } from './heights.ts';
 import { crossings, liftPlot } from './liftPlot.ts';
-import { ruledOut, type PlotPlace } from './plotFrame.ts';
+import { ruledOut, type Plot, type PlotPlace } from './plotFrame.ts';
 import { plotRoom } from './plotRoom.ts';
 import { heightText } from './readings.ts';
 import { rulerItems, rulerReading, rulerRoom, type Ruler } from './ruler.ts';
@@ -24,12 +24,36 @@ interface PlotLayout {
   readonly bounds: Bounds;
   readonly scale: number;
   readonly ruler: number;
-  readonly attitude: readonly [number, number];
-  readonly lift: readonly [number, number];
+  readonly left: readonly [number, number];
+  readonly right: readonly [number, number];
 }
 
-/** Opens the two plots: beside a view they share its scale and its level, else they have a sheet of their own. */
+/** Two plots that stand side by side, and what is said of them at every height. */
+export interface PlotPair {
+  readonly title: string;
+  readonly left: (place: PlotPlace) => Plot;
+  readonly right: (place: PlotPlace) => Plot;
+  readonly always: readonly string[];
+}
+
+/** Opens the two plots of the lift: how the implement stands, and what the lift can do. */
 export function openPlots(stage: SideStage, plan: ViewPlan, beside: SideLayout | null): (station: number) => Scene {
+  const pair: PlotPair = {
+    title: `Through the lift: ${machinesOf(stage)}`,
+    left: (place) => attitudePlot(stage, place),
+    right: (place) => liftPlot(stage, place),
+    always: alwaysSaid(stage, plan),
+  };
+  return openPair(stage, plan, beside, pair);
+}
+
+/** Opens two plots: beside a view they share its scale and its level, else they have a sheet of their own. */
+export function openPair(
+  stage: SideStage,
+  plan: ViewPlan,
+  beside: SideLayout | null,
+  pair: PlotPair,
+): (station: number) => Scene {
   const { system, format } = plan;
   const sheet = sideSheet(format);
   const marks = heightMarks(stage.sweep);
@@ -42,17 +66,16 @@ export function openPlots(stage: SideStage, plan: ViewPlan, beside: SideLayout |
   const pen: Pen = { sheet, system, perPaper: layout.scale };
   const ruler: Ruler = { pen, at: layout.ruler, marks, low: beside === null ? range.low : 0, high: range.high };
   const place = ([left, right]: readonly [number, number]): PlotPlace => ({ pen, left, right, ...range });
-  const [attitude, lift] = [attitudePlot(stage, place(layout.attitude)), liftPlot(stage, place(layout.lift))];
+  const [left, right] = [pair.left(place(layout.left)), pair.right(place(layout.right))];
   const still = [
-    ...unreachable(stage, place(layout.attitude)),
-    ...unreachable(stage, place(layout.lift)),
-    ...attitude.still,
-    ...lift.still,
+    ...unreachable(stage, place(layout.left)),
+    ...unreachable(stage, place(layout.right)),
+    ...left.still,
+    ...right.still,
     ...rulerItems(ruler),
     rulerTitle(pen, layout, range.high),
   ];
-  const title = `Through the lift: ${machinesOf(stage)}`;
-  const always = alwaysSaid(stage, marks, plan);
+  const { title } = pair;
   return (asked) => {
     const index = stationOf(stage.sweep, asked);
     const station = stationAt(stage, index);
@@ -63,13 +86,13 @@ export function openPlots(stage: SideStage, plan: ViewPlan, beside: SideLayout |
       bounds: layout.bounds,
       scale: layout.scale,
       items: [
-        line('centre', [beside === null ? ruler.at : layout.bounds.left, z], [layout.lift[1], z]),
+        line('centre', [beside === null ? ruler.at : layout.bounds.left, z], [layout.right[1], z]),
         ...still,
-        ...attitude.moving(station),
-        ...lift.moving(station),
+        ...left.moving(station),
+        ...right.moving(station),
         ...rulerReading(ruler, z),
       ],
-      description: [`${title}.`, ...stationSentences(stage, index, system), ...always].join(' '),
+      description: [`${title}.`, ...stationSentences(stage, index, system), ...pair.always].join(' '),
     };
   };
 }
@@ -97,7 +120,7 @@ function columns(left: number, right: number, scale: number): Omit<PlotLayout, '
   const from = ruler + (rulerRoom.right + 3) * scale;
   const width = right - from - gap * scale;
   const middle = from + width * 0.46;
-  return { ruler, attitude: [from, middle], lift: [middle + gap * scale, right] };
+  return { ruler, left: [from, middle], right: [middle + gap * scale, right] };
 }
 
 function rulerTitle(pen: Pen, { ruler }: PlotLayout, high: number): Item {
@@ -123,9 +146,9 @@ function unreachable({ sweep }: SideStage, place: PlotPlace): Item[] {
   );
 }
 
-function alwaysSaid(stage: SideStage, marks: readonly HeightMark[], { system }: ViewPlan): string[] {
+function alwaysSaid(stage: SideStage, { system }: ViewPlan): string[] {
   return [
-    marksSentence(marks, system),
+    marksSentence(heightMarks(stage.sweep), system),
     bindingSentence(stage, system),
     ...crossings(stage.sweep).map(
       ({ height, isUpTo }) =>

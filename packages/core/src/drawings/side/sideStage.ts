@@ -1,6 +1,7 @@
 import type { Answer } from '../../engine/assess/index.ts';
 import type { Hold } from '../../engine/joint/index.ts';
 import type { Station, Sweep } from '../../engine/lift/index.ts';
+import type { ShaftSweep } from '../../engine/shaft/index.ts';
 import type { Setup } from '../../records/index.ts';
 import type { Point } from '../scene.ts';
 import { shown, type Shown } from '../shown.ts';
@@ -23,6 +24,8 @@ export interface SideStage {
   readonly isCentreKnown: boolean;
   /** Its lowest part, from its lower pins; null where it was not given. */
   readonly lowest: Point | null;
+  /** The drive shaft at the same heights; null where nothing is driven or its ends are not placed. */
+  readonly shaft: ShaftSweep | null;
 }
 
 /** Gathers what is drawn; null where the lift is not known. */
@@ -43,6 +46,7 @@ export function sideStageOf(setup: Setup, answer: Answer): SideStage | null {
     centre: { behind: read('implement.centreBehind', 450), above: read('implement.centreAbove', 80) },
     isCentreKnown: sweep.load !== null && read('implement.centreBehind', 0).standing !== 'unknown',
     lowest: lowestOf(answer),
+    shaft: answer.shaft,
   };
 }
 

@@ -7,10 +7,12 @@ import { lettering } from '../view/part.ts';
 import { extentOf, type Extent } from './extent.ts';
 import { heightMarks, isReached, restingStation } from './heights.ts';
 import { openPicture } from './picture.ts';
-import { heightText, pitchWords } from './readings.ts';
+import { heightText } from './readings.ts';
 import { groundDepth, scaleFor } from './sideLayout.ts';
 import { stationAt, type SideStage } from './sideStage.ts';
 import { sideSheet, type ViewPlan } from './plan.ts';
+import { shiftedBy } from './shifted.ts';
+import { toldAt } from './told.ts';
 import {
   bindingSentence,
   endSentences,
@@ -21,7 +23,6 @@ import {
   scaleSaid,
   stationSentences,
 } from './words.ts';
-import { worstAt } from './worst.ts';
 import { wrappedFigures } from './wrapping.ts';
 
 /** One position of a strip. */
@@ -78,7 +79,7 @@ export function stripScene(stage: SideStage, plan: Omit<ViewPlan, 'isBeside'>): 
       ...bar.items,
       ...positions.flatMap(({ station }, i) => {
         const shift = layout.shifts[i] as Point;
-        const items = [...picture.still, ...picture.moving(station)].map((item) => shifted(item, shift));
+        const items = [...picture.still, ...picture.moving(station)].map((item) => shiftedBy(item, shift));
         return [...items, ...captionItems(stage, pen, layout, i, station)];
       }),
     ],
@@ -119,12 +120,10 @@ function captionOf(
   room: number,
 ): string[] {
   const here: Station = stationAt(stage, station);
-  const { words } = worstAt(stage.answer, stage.sweep, here, system);
-  const stands = here.closes ? `${pitchWords(here.pitch)}; ${words}` : words;
   const { note: size } = sideSheet(format).letters;
   return [
     ...wrappedFigures(`${name}: ${heightText(here.ballHeight, system)}`, size, room),
-    ...wrappedFigures(stands, size, room),
+    ...wrappedFigures(toldAt(stage.answer, station, system).words, size, room),
   ];
 }
 
@@ -172,7 +171,7 @@ function captionItems(
 ): Item[] {
   const [dx, dz] = shifts[i] as Point;
   const { note } = pen.sheet.letters;
-  const { isBad } = worstAt(stage.answer, stage.sweep, stationAt(stage, station), pen.system);
+  const { isBad } = toldAt(stage.answer, station, pen.system);
   const top = box.bottom + dz - onPaper(pen, groundDepth + 1);
   return (rows[i] as readonly string[]).map((text, row) =>
     lettering([box.left + dx, top - onPaper(pen, (row + 0.8) * note * leading)], text, note, {
@@ -180,19 +179,4 @@ function captionItems(
       tone: row > 0 && isBad ? 'accent' : 'ink',
     }),
   );
-}
-
-/** A line, circle or hatched area moved; a picture without lettering is made of nothing else. */
-function shifted(item: Item, [dx, dz]: Point): Item {
-  const moved = ([x, z]: Point): Point => [x + dx, z + dz];
-  switch (item.kind) {
-    case 'stroke':
-      return { ...item, points: item.points.map(moved) };
-    case 'hatch':
-      return { ...item, outline: item.outline.map(moved) };
-    case 'circle':
-      return { ...item, centre: moved(item.centre) };
-    default:
-      throw new Error(`invariant: a picture without lettering has no ${item.kind}`);
-  }
 }

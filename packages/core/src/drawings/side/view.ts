@@ -4,6 +4,9 @@ import type { Bounds, Item, Scene } from '../scene.ts';
 import type { Sheet } from '../sheet.ts';
 import { heading, headingHeight, scaleBar } from '../view/heading.ts';
 import { lettering } from '../view/part.ts';
+import { shaftAlways } from '../shaft/shaftWords.ts';
+import { drivenOf } from '../shaft/driven.ts';
+import { shaftLabelRoom, type ShaftLettering } from '../shaft/sideShaft.ts';
 import { extentOf } from './extent.ts';
 import { heightMarks, stationOf, strokeOf, type HeightMark } from './heights.ts';
 import { openPicture } from './picture.ts';
@@ -13,6 +16,7 @@ import { rulerItems, rulerReading, rulerRoom, type Ruler } from './ruler.ts';
 import { belowGround, sideLayout, type SideLayout } from './sideLayout.ts';
 import { stationAt, type SideStage } from './sideStage.ts';
 import { stationWords } from './stationWords.ts';
+import { toldAt } from './told.ts';
 import {
   bindingSentence,
   endSentences,
@@ -23,7 +27,6 @@ import {
   scaleSaid,
   stationSentences,
 } from './words.ts';
-import { worstAt } from './worst.ts';
 import { wrappedFigures } from './wrapping.ts';
 
 /** A side view ready to be drawn at any station, with the layout that plots beside it share. */
@@ -47,7 +50,8 @@ export function openView(stage: SideStage, plan: ViewPlan): OpenView {
   const hasRuler = !plan.isBeside && plan.format !== 'phone';
   const layout = sideLayout(sheet, extent, {
     right: labelRoom + (hasRuler ? rulerRoom.left + rulerRoom.right + sheet.margin : 1),
-    above: headingHeight(sheet, note.length) + rows * readingRow(sheet) + 3,
+    above:
+      headingHeight(sheet, note.length) + rows * readingRow(sheet) + 3 + (stage.shaft === null ? 0 : shaftLabelRoom),
     below: belowGround(sheet),
   });
   const room = plan.isBeside ? withPlotRoom(layout, stage) : layout;
@@ -60,6 +64,7 @@ export function openView(stage: SideStage, plan: ViewPlan): OpenView {
     marks,
     levelTo: levelOf(room, ruler, plan),
     isLettered: true,
+    ...shaftLettersOf(stage, room),
   });
   const bar = scaleBar(pen, room.bounds, 1);
   const still = [
@@ -69,12 +74,7 @@ export function openView(stage: SideStage, plan: ViewPlan): OpenView {
     ...picture.still,
   ];
   const title = `Side view: ${machinesOf(stage)}`;
-  const always = [
-    marksSentence(marks, system),
-    bindingSentence(stage, system),
-    ...scaleSaid(pen, bar.label),
-    endSentences(stage, system),
-  ];
+  const always = alwaysSaid(stage, pen, marks, bar.label);
   const scene = (asked: number): Scene => {
     const index = stationOf(stage.sweep, asked);
     return {
@@ -92,6 +92,25 @@ export function openView(stage: SideStage, plan: ViewPlan): OpenView {
     };
   };
   return { layout: room, scene };
+}
+
+/** What is said at every height. */
+function alwaysSaid(stage: SideStage, pen: Pen, marks: readonly HeightMark[], barLabel: string): string[] {
+  const { system } = pen;
+  const driven = drivenOf(stage.answer);
+  return [
+    marksSentence(marks, system),
+    bindingSentence(stage, system),
+    ...(driven === null ? [] : shaftAlways(stage.setup, driven, system)),
+    ...scaleSaid(pen, barLabel),
+    endSentences(stage, system),
+  ];
+}
+
+/** What is told of the shaft stands over the picture. */
+function shaftLettersOf({ shaft }: SideStage, { box, scale }: SideLayout): { shaftLetters?: ShaftLettering } {
+  if (shaft === null) return {};
+  return { shaftLetters: { top: box.top + 2.2 * scale, left: box.left, right: box.right } };
 }
 
 /** Plots beside a view stand at its level and need room of their own above and below. */
@@ -141,7 +160,7 @@ function readingRows(stage: SideStage, sheet: Sheet, system: UnitSystem): number
 /** What is to be said of this height, under the heading; in the accent where it is in the way. */
 function reading(stage: SideStage, pen: Pen, bounds: Bounds, notes: number, index: number): Item[] {
   const { sheet, system } = pen;
-  const { isBad } = worstAt(stage.answer, stage.sweep, stationAt(stage, index), system);
+  const { isBad } = toldAt(stage.answer, index, system);
   const top = bounds.top - onPaper(pen, headingHeight(sheet, notes));
   return readingLines(stage, sheet, system, index).map((text, i) =>
     lettering(

@@ -1,6 +1,8 @@
 import type { Station } from '../../engine/lift/index.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import type { Pen } from '../pen.ts';
+import { shaftSentencesAt } from '../shaft/shaftWords.ts';
+import { drivenOf } from '../shaft/driven.ts';
 import { named } from '../view/words.ts';
 import { heightMarks, stationNear, type HeightMark } from './heights.ts';
 import { hasOutlines } from './parts/implement.ts';
@@ -55,7 +57,14 @@ export function stationSentences(stage: SideStage, index: number, system: UnitSy
     ...liftSentences(stage, station, system),
     ...(station.clearance === null ? [] : [clearanceSentence(station.clearance, system)]),
     ...worstSentence(stage, station, system),
+    ...shaftSentences(stage, index, system),
   ];
+}
+
+function shaftSentences(stage: SideStage, index: number, system: UnitSystem): string[] {
+  const driven = drivenOf(stage.answer);
+  const here = driven?.shaft.stations[index];
+  return driven === null || here === undefined ? [] : shaftSentencesAt(driven, here, system);
 }
 
 function pitchSentence({ pitch }: Station): string {

@@ -3,6 +3,9 @@ import type { Station, Sweep } from '../../engine/lift/index.ts';
 import { printMarginSize, type UnitSystem } from '../../units/index.ts';
 import { heightText } from './readings.ts';
 
+/** What is read of an answer. */
+type Judged = Pick<Answer, 'findings' | 'figures'>;
+
 /** The worst that is to be said of one height, and whether it is in the way. */
 interface Worst {
   readonly words: string;
@@ -21,7 +24,7 @@ export function isShortAt(sweep: Sweep, station: Station): boolean {
 }
 
 interface Question {
-  readonly answer: Answer;
+  readonly answer: Judged;
   readonly sweep: Sweep;
   readonly station: Station;
   readonly system: UnitSystem;
@@ -34,7 +37,7 @@ const judges: readonly ((question: Question) => Worst | null)[] = [binding, shor
  * The worst at one height: the linkage binds, the lift is short, pins may unhook, the lift is not proven, its lowest part
  * is too near the ground where it is carried; else what the lift has to spare.
  */
-export function worstAt(answer: Answer, sweep: Sweep, station: Station, system: UnitSystem): Worst {
+export function worstAt(answer: Judged, sweep: Sweep, station: Station, system: UnitSystem): Worst {
   const question = { answer, sweep, station, system };
   for (const judge of judges) {
     const worst = judge(question);

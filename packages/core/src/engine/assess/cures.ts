@@ -42,11 +42,15 @@ export function seekCures(document: SetupDocument, judgement: SetupJudgement): C
   }));
 }
 
-/** Every candidate that cures something; lift stops come from the highest down, and the first that serves is enough. */
+/** What is tried by how much, the least that may serve first: the first that serves is enough. */
+const byAmount: readonly Candidate['kind'][] = ['liftStop', 'longerTubes', 'cutShaft'];
+
+/** Every candidate that cures something. */
 function triedOut(document: SetupDocument, before: readonly Finding[], candidates: readonly Candidate[]): Trial[] {
   const found: Trial[] = [];
   for (const candidate of candidates) {
-    const isSettled = candidate.kind === 'liftStop' && found.some((trial) => trial.candidate.kind === 'liftStop');
+    const isSettled =
+      byAmount.includes(candidate.kind) && found.some((trial) => trial.candidate.kind === candidate.kind);
     const trial = isSettled ? null : tryOut(document, before, [candidate], candidate);
     if (trial !== null) found.push(trial);
   }

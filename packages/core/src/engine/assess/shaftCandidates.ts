@@ -1,4 +1,4 @@
-import { atPath, type Edit, type Setup, type SetupDocument, type Value } from '../../records/index.ts';
+import type { Edit, Setup, SetupDocument, Value } from '../../records/index.ts';
 import type { CheckId, Finding } from '../findings/index.ts';
 import type { ShaftSweep } from '../shaft/index.ts';
 import type { Candidate } from './candidates.ts';
@@ -56,11 +56,15 @@ function otherShafts(trouble: ShaftTrouble): Candidate[] {
             ...onShaft,
             kind: 'part',
             part: part.name,
-            edits: [{ path: 'shaft', value: atPath(trouble.document, `parts.${i}.shaft`) }],
+            edits: [{ path: 'shaft', value: writtenParts(trouble.document)[i]?.['shaft'] }],
           },
         ]
       : [],
   );
+}
+
+function writtenParts(document: SetupDocument): readonly SetupDocument[] {
+  return (document['parts'] ?? []) as readonly SetupDocument[];
 }
 
 /** How far the worst of some findings misses, in whole millimetres; null where nothing bounds it. */
@@ -69,18 +73,25 @@ function missing(findings: readonly Finding[]): number | null {
   return Number.isFinite(low) && low < 0 ? Math.ceil(-low) : null;
 }
 
+/** Halves are made longer in steps, and no shorter than needed [mm]. */
+const longerStep = 5;
+
 /** Both halves longer by x: closed length and closed overlap grow by x, the overlap at a distance by 2x. */
 function longerHalves(trouble: ShaftTrouble): Candidate[] {
   const short = missing(fails(trouble, ['shaft.overlap', 'shaft.apart']));
   if (short === null) return [];
-  const amount = Math.ceil(short / 2);
-  return halvesBy(trouble, 'longerTubes', amount, amount);
+  const amount = (Math.floor(short / 2 / longerStep) + 1) * longerStep;
+  return [amount, amount + 3 * longerStep].flatMap((more) => halvesBy(trouble, 'longerTubes', more, more));
 }
+
+/** What is cut beyond the least where the least does not serve together with everything else [mm]. */
+const cutFurther = 4;
 
 /** Both halves cut by k: closed length and closed overlap fall by k, the overlap at a distance by 2k. */
 function cutHalves(trouble: ShaftTrouble): Candidate[] {
-  const amount = missing(fails(trouble, ['shaft.bottoming']));
-  return amount === null ? [] : halvesBy(trouble, 'cutShaft', amount, -amount);
+  const least = missing(fails(trouble, ['shaft.bottoming']));
+  if (least === null) return [];
+  return [least, least + cutFurther].flatMap((amount) => halvesBy(trouble, 'cutShaft', amount, -amount));
 }
 
 function halvesBy({ setup }: ShaftTrouble, kind: 'longerTubes' | 'cutShaft', amount: number, by: number): Candidate[] {

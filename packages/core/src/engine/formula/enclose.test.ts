@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import * as reference from 'interval-arithmetic';
 import { describe, expect, test } from 'vitest';
+import { even } from '../../../test/even.ts';
 import { interval, type Interval } from '../geometry/index.ts';
 import { enclose, openEnclosure, type Ends } from './enclose.ts';
 import { evaluate, openWorkspace, valueAt } from './evaluate.ts';
@@ -41,11 +42,6 @@ const ranges = fc
   .map(([low, wide]): Interval => interval(low, low + wide));
 /** Zero, or so near that a quotient has no digits left to compare. */
 const isTiny = (value: number): boolean => Math.abs(value) < 1e-9;
-/** Numbers spread evenly over a range; doubles drawn by themselves crowd around zero. */
-function even(min: number, max: number): fc.Arbitrary<number> {
-  return fc.integer({ min: 0, max: 2 ** 20 }).map((share) => min + ((max - min) * share) / 2 ** 20);
-}
-
 const shares = even(0, 1);
 
 /** A formula of one operation on one or two leaves. */
@@ -242,6 +238,14 @@ describe('a formula', () => {
     expect(formula.leaves).toEqual(['a', 'b']);
     expect([...stepsFor(formula, [other])]).toEqual([b, other]);
     expect([...stepsFor(formula, [sum])]).toEqual([a, b, sum]);
+  });
+  test('writes no step that changes nothing', () => {
+    const w = openFormula();
+    const [a, zero, one] = [w.leaf('a'), w.constant(0), w.constant(1)];
+    expect([w.add(a, zero), w.add(zero, a), w.subtract(a, zero)]).toEqual([a, a, a]);
+    expect([w.multiply(a, one), w.multiply(one, a)]).toEqual([a, a]);
+    expect([w.multiply(a, zero), w.multiply(zero, a)]).toEqual([zero, zero]);
+    expect(w.subtract(zero, a)).not.toBe(a);
   });
   test('knows which steps change along the lift', () => {
     const w = openFormula();

@@ -14,23 +14,23 @@ export interface Enclosure {
   readonly formula: Formula;
   readonly places: number;
   readonly ends: readonly Ends[];
-  /** Slopes of a step by the first and the second of the steps it reads, once they were asked for. */
-  readonly factors: { first: Ends | null; second: Ends | null }[];
 }
 
-/** The ranges of the leaves, and of the lift between neighbouring places. */
+/** The ranges of the leaves, which in a wide enclosure may differ from place to place, and of the lift at each place. */
 export interface Ranges {
-  readonly leaf: (index: number) => Interval;
+  readonly leaf: (index: number, place: number) => Interval;
   readonly lane: (place: number) => Interval;
 }
 
-/** Room to enclose a formula at a number of places. */
-export function openEnclosure(formula: Formula, places: number): Enclosure {
-  const ends = Array.from(formula.laned, (laned): Ends => {
-    const count = laned === 1 ? places : 1;
-    return { low: new Float64Array(count), high: new Float64Array(count), stride: laned === 1 ? 1 : 0 };
-  });
-  return { formula, places, ends, factors: ends.map(() => ({ first: null, second: null })) };
+/** Room to enclose a formula at a number of places; with `wide`, leaves too may differ from place to place. */
+export function openEnclosure(formula: Formula, places: number, wide = false): Enclosure {
+  const ends = Array.from(formula.laned, (laned) => openEnds(wide || laned === 1 ? places : 1, wide || laned === 1));
+  return { formula, places, ends };
+}
+
+/** Room for lower and upper ends. */
+export function openEnds(count: number, isLaned: boolean): Ends {
+  return { low: new Float64Array(count), high: new Float64Array(count), stride: isLaned ? 1 : 0 };
 }
 
 /**
@@ -41,20 +41,21 @@ export function openEnclosure(formula: Formula, places: number): Enclosure {
  * @param ranges ranges of leaves and places [canonical units; 0 to 1]
  */
 export function enclose(room: Enclosure, steps: Int32Array, ranges: Ranges): void {
-  const { formula, ends } = room;
-  for (const step of steps) {
-    const op = formula.ops[step] as number;
-    const out = ends[step] as Ends;
-    room.factors[step] = { first: null, second: null };
-    if (op <= Op.lane) start(out, op, formula.detail[step] as number, ranges);
-    else if (formula.second[step] === -1) one(op, ends[formula.first[step] as Step] as Ends, out);
-    else two(op, ends[formula.first[step] as Step] as Ends, ends[formula.second[step] as Step] as Ends, out);
-  }
+  for (const step of steps) encloseStep(room, step, ranges);
+}
+
+/** Runs one step on intervals, after those it reads. */
+export function encloseStep({ formula, ends }: Enclosure, step: Step, ranges: Ranges): void {
+  const op = formula.ops[step] as number;
+  const out = ends[step] as Ends;
+  if (op <= Op.lane) start(out, op, formula.detail[step] as number, ranges);
+  else if (formula.second[step] === -1) one(op, ends[formula.first[step] as Step] as Ends, out);
+  else two(op, ends[formula.first[step] as Step] as Ends, ends[formula.second[step] as Step] as Ends, out);
 }
 
 function start({ low, high }: Ends, op: number, detail: number, ranges: Ranges): void {
   for (let i = 0; i < low.length; i += 1) {
-    const range = op === Op.leaf ? ranges.leaf(detail) : op === Op.lane ? ranges.lane(i) : null;
+    const range = op === Op.leaf ? ranges.leaf(detail, i) : op === Op.lane ? ranges.lane(i) : null;
     low[i] = range === null ? detail : range.low;
     high[i] = range === null ? detail : range.high;
   }
@@ -76,9 +77,14 @@ function clippedArcSine(value: number): number {
 
 /** cos over [from, to]: its ends, and 1 or −1 where a multiple of π lies between. */
 export function cosineOver(from: number, to: number): readonly [number, number] {
-  const holds = (angle: number): boolean => Math.floor((to - angle) / (2 * Math.PI)) * 2 * Math.PI + angle >= from;
-  const [a, b] = [Math.cos(from), Math.cos(to)];
-  return [holds(Math.PI) ? -1 : Math.min(a, b), holds(0) ? 1 : Math.max(a, b)];
+  const a = Math.cos(from);
+  const b = Math.cos(to);
+  return [holdsTurn(from, to, Math.PI) ? -1 : Math.min(a, b), holdsTurn(from, to, 0) ? 1 : Math.max(a, b)];
+}
+
+/** Does a range hold an angle, or the same a number of full turns on? */
+function holdsTurn(from: number, to: number, angle: number): boolean {
+  return Math.floor((to - angle) / (2 * Math.PI)) * 2 * Math.PI + angle >= from;
 }
 
 function one(op: number, a: Ends, { low, high }: Ends): void {
@@ -149,19 +155,28 @@ function chosen(pick: (x: number, y: number) => number, a: Ends, b: Ends, { low,
 
 /** The least product of two ranges; zero times an unbounded end is zero. */
 export function leastProduct(al: number, ah: number, bl: number, bh: number): number {
-  if (al >= 0 && bl >= 0 && ah < Infinity && bh < Infinity) return al * bl;
-  const least = Math.min(al * bl, al * bh, ah * bl, ah * bh);
+  const least =
+    bl >= 0
+      ? al * (al >= 0 ? bl : bh)
+      : bh <= 0
+        ? ah * (ah >= 0 ? bl : bh)
+        : al >= 0
+          ? ah * bl
+          : ah <= 0
+            ? al * bh
+            : Math.min(al * bh, ah * bl);
   return Number.isNaN(least) ? leastOfUnbounded(al, ah, bl, bh) : least;
 }
 
 /** The greatest product of two ranges. */
 export function greatestProduct(al: number, ah: number, bl: number, bh: number): number {
-  if (al >= 0 && bl >= 0 && ah < Infinity && bh < Infinity) return ah * bh;
-  const greatest = Math.max(al * bl, al * bh, ah * bl, ah * bh);
-  return Number.isNaN(greatest) ? -leastOfUnbounded(-ah, -al, bl, bh) : greatest;
+  return -leastProduct(-ah, -al, bl, bh);
+}
+
+function times(x: number, y: number): number {
+  return x === 0 || y === 0 ? 0 : x * y;
 }
 
 function leastOfUnbounded(al: number, ah: number, bl: number, bh: number): number {
-  const times = (x: number, y: number): number => (x === 0 || y === 0 ? 0 : x * y);
   return Math.min(times(al, bl), times(al, bh), times(ah, bl), times(ah, bh));
 }

@@ -1,10 +1,10 @@
-import { evaluate, openWorkspace } from './evaluate.ts';
+import { evaluate, openWorkspace, type Given } from './evaluate.ts';
 import { Op, stepsFor, type Formula, type Step } from './formula.ts';
 
 /** Runs results of a formula at a few places, again and again with other leaves. */
 export interface Estimator {
-  /** Values of a result, one for each place, from the values of the leaves that it reads; valid until the next call. */
-  readonly estimate: (result: Step, leaves: ReadonlyMap<number, number>) => Float64Array;
+  /** Values of a result, one for each place; only the leaves that it reads are asked for. Valid until the next call. */
+  readonly estimate: (result: Step, valueOf: (leaf: number) => number) => Float64Array;
 }
 
 /**
@@ -20,24 +20,49 @@ export function openEstimator(formula: Formula, places: number): Estimator {
   const given = new Float64Array(formula.leaves.length).fill(NaN);
   const isFresh = new Uint8Array(formula.ops.length);
   const resting = formula.leaves.map((_, leaf) => stepsResting(formula, leaf));
-  const behind = new Map<Step, Int32Array>();
-  const lane = (place: number): number => (places === 1 ? 0 : place / (places - 1));
+  const behind = new Map<Step, Behind>();
+  const stale = new Int32Array(formula.ops.length);
+  const ofInputs: Given = {
+    leaf: (leaf) => given[leaf] as number,
+    lane: (place) => (places === 1 ? 0 : place / (places - 1)),
+  };
   const take = (leaf: number, value: number): void => {
     if (given[leaf] === value) return;
     given[leaf] = value;
     for (const step of resting[leaf] as Int32Array) isFresh[step] = 0;
   };
+  const behindOf = (result: Step): Behind => {
+    const found = behind.get(result) ?? behindIn(formula, result);
+    behind.set(result, found);
+    return found;
+  };
   return {
-    estimate: (result, leaves) => {
-      for (const [leaf, value] of leaves) take(leaf, value);
-      const steps = behind.get(result) ?? stepsFor(formula, [result]);
-      behind.set(result, steps);
-      const stale = steps.filter((step) => isFresh[step] === 0);
-      evaluate(space, stale, { leaf: (leaf) => given[leaf] as number, lane });
-      for (const step of stale) isFresh[step] = 1;
+    estimate: (result, valueOf) => {
+      const { steps, leaves } = behindOf(result);
+      for (const leaf of leaves) take(leaf, valueOf(leaf));
+      let count = 0;
+      for (const step of steps) {
+        if (isFresh[step] === 1) continue;
+        isFresh[step] = 1;
+        stale[count] = step;
+        count += 1;
+      }
+      if (count > 0) evaluate(space, stale.subarray(0, count), ofInputs);
       return space.values[result] as Float64Array;
     },
   };
+}
+
+/** What a result rests on. */
+interface Behind {
+  readonly steps: Int32Array;
+  readonly leaves: readonly number[];
+}
+
+function behindIn(formula: Formula, result: Step): Behind {
+  const steps = stepsFor(formula, [result]);
+  const leaves = [...steps].filter((step) => formula.ops[step] === Op.leaf);
+  return { steps, leaves: leaves.map((step) => formula.detail[step] as number) };
 }
 
 /** Every step whose value rests on a leaf. */

@@ -28,14 +28,18 @@ export interface Given {
  */
 export function evaluate(space: Workspace, steps: Int32Array, given: Given): void {
   const { formula, values } = space;
+  const { ops, first, second, detail } = formula;
   for (const step of steps) {
     const out = values[step] as Float64Array;
-    const op = formula.ops[step] as number;
-    if (op <= Op.lane) fill(out, op, formula.detail[step] as number, given);
-    else if (formula.second[step] === -1) runOne(op, values[formula.first[step] as Step] as Float64Array, out);
+    const op = ops[step] as number;
+    if (op <= Op.lane) fill(out, op, detail[step] as number, given);
     else {
-      const a = values[formula.first[step] as Step] as Float64Array;
-      runTwo(op, a, values[formula.second[step] as Step] as Float64Array, out);
+      const a = values[first[step] as Step] as Float64Array;
+      const isOfOne = second[step] === -1;
+      const b = isOfOne ? a : (values[second[step] as Step] as Float64Array);
+      if (out.length === 1) out[0] = once(op, a[0] as number, b[0] as number);
+      else if (isOfOne) runOne(op, a, out);
+      else runTwo(op, a, b, out);
     }
   }
 }
@@ -54,46 +58,82 @@ function runTwo(op: number, a: Float64Array, b: Float64Array, out: Float64Array)
   const q = b.length === 1 ? 0 : 1;
   switch (op) {
     case Op.add:
-      for (let i = 0; i < n; i += 1) out[i] = (a[i * p] as number) + (b[i * q] as number);
+      for (let i = 0, j = 0, k = 0; i < n; i += 1, j += p, k += q) out[i] = (a[j] as number) + (b[k] as number);
       break;
     case Op.subtract:
-      for (let i = 0; i < n; i += 1) out[i] = (a[i * p] as number) - (b[i * q] as number);
+      for (let i = 0, j = 0, k = 0; i < n; i += 1, j += p, k += q) out[i] = (a[j] as number) - (b[k] as number);
       break;
     case Op.multiply:
-      for (let i = 0; i < n; i += 1) out[i] = (a[i * p] as number) * (b[i * q] as number);
+      for (let i = 0, j = 0, k = 0; i < n; i += 1, j += p, k += q) out[i] = (a[j] as number) * (b[k] as number);
       break;
     case Op.divide:
-      for (let i = 0; i < n; i += 1) out[i] = (a[i * p] as number) / (b[i * q] as number);
+      for (let i = 0, j = 0, k = 0; i < n; i += 1, j += p, k += q) out[i] = (a[j] as number) / (b[k] as number);
       break;
     case Op.lesser:
-      for (let i = 0; i < n; i += 1) out[i] = Math.min(a[i * p] as number, b[i * q] as number);
+      for (let i = 0, j = 0, k = 0; i < n; i += 1, j += p, k += q) out[i] = Math.min(a[j] as number, b[k] as number);
       break;
     default:
-      for (let i = 0; i < n; i += 1) out[i] = Math.max(a[i * p] as number, b[i * q] as number);
+      for (let i = 0, j = 0, k = 0; i < n; i += 1, j += p, k += q) out[i] = Math.max(a[j] as number, b[k] as number);
+  }
+}
+
+/** A step that is the same at all places. */
+function once(op: number, a: number, b: number): number {
+  switch (op) {
+    case Op.add:
+      return a + b;
+    case Op.subtract:
+      return a - b;
+    case Op.multiply:
+      return a * b;
+    case Op.divide:
+      return a / b;
+    case Op.lesser:
+      return Math.min(a, b);
+    case Op.greater:
+      return Math.max(a, b);
+    default:
+      return onceOfOne(op, a);
+  }
+}
+
+function onceOfOne(op: number, a: number): number {
+  switch (op) {
+    case Op.square:
+      return a * a;
+    case Op.squareRoot:
+      return Math.sqrt(Math.max(0, a));
+    case Op.sine:
+      return Math.sin(a);
+    case Op.cosine:
+      return Math.cos(a);
+    case Op.arcTangent:
+      return Math.atan(a);
+    default:
+      return Math.asin(Math.min(1, Math.max(-1, a)));
   }
 }
 
 function runOne(op: number, a: Float64Array, out: Float64Array): void {
   const n = out.length;
-  const p = a.length === 1 ? 0 : 1;
   switch (op) {
     case Op.square:
-      for (let i = 0; i < n; i += 1) out[i] = (a[i * p] as number) ** 2;
+      for (let i = 0; i < n; i += 1) out[i] = (a[i] as number) ** 2;
       break;
     case Op.squareRoot:
-      for (let i = 0; i < n; i += 1) out[i] = Math.sqrt(Math.max(0, a[i * p] as number));
+      for (let i = 0; i < n; i += 1) out[i] = Math.sqrt(Math.max(0, a[i] as number));
       break;
     case Op.sine:
-      for (let i = 0; i < n; i += 1) out[i] = Math.sin(a[i * p] as number);
+      for (let i = 0; i < n; i += 1) out[i] = Math.sin(a[i] as number);
       break;
     case Op.cosine:
-      for (let i = 0; i < n; i += 1) out[i] = Math.cos(a[i * p] as number);
+      for (let i = 0; i < n; i += 1) out[i] = Math.cos(a[i] as number);
       break;
     case Op.arcTangent:
-      for (let i = 0; i < n; i += 1) out[i] = Math.atan(a[i * p] as number);
+      for (let i = 0; i < n; i += 1) out[i] = Math.atan(a[i] as number);
       break;
     default:
-      for (let i = 0; i < n; i += 1) out[i] = Math.asin(Math.min(1, Math.max(-1, a[i * p] as number)));
+      for (let i = 0; i < n; i += 1) out[i] = Math.asin(Math.min(1, Math.max(-1, a[i] as number)));
   }
 }
 

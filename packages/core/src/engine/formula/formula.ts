@@ -22,7 +22,7 @@ export type Step = number;
 
 /**
  * A computation written down once as a list of steps, so that the same steps can be run on plain numbers, on intervals and
- * backward for slopes, each for many places along the lift at once (docs/decisions/0007). A step reads earlier steps only.
+ * for slopes, each for many places along the lift at once (docs/decisions/0007). A step reads earlier steps only.
  */
 export interface Formula {
   readonly ops: Uint8Array;
@@ -90,13 +90,17 @@ export function openFormula(): Writer {
     const place = leaves.indexOf(name);
     return write(Op.leaf, none, none, place >= 0 ? place : leaves.push(name) - 1);
   };
+  const constant = (value: number): Step => write(Op.constant, none, none, value);
+  const is = (a: Step, value: number): boolean => ops[a] === Op.constant && detail[a] === value;
+  const [add, subtract, multiply] = [two(Op.add), two(Op.subtract), two(Op.multiply)];
+  // What changes nothing is not written: every step costs time at every place.
   return {
-    constant: (value) => write(Op.constant, none, none, value),
+    constant,
     leaf,
     lane: () => write(Op.lane, none, none, 0),
-    add: two(Op.add),
-    subtract: two(Op.subtract),
-    multiply: two(Op.multiply),
+    add: (a, b) => (is(a, 0) ? b : is(b, 0) ? a : add(a, b)),
+    subtract: (a, b) => (is(b, 0) ? a : subtract(a, b)),
+    multiply: (a, b) => (is(a, 1) ? b : is(b, 1) ? a : is(a, 0) || is(b, 0) ? constant(0) : multiply(a, b)),
     divide: two(Op.divide),
     square: one(Op.square),
     squareRoot: one(Op.squareRoot),

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { even } from '../../../test/even.ts';
+import { enclosedTightly, slopeIn } from '../../../test/enclosed.ts';
 import { interval, type Interval } from '../geometry/index.ts';
-import { enclose, openEnclosure } from './enclose.ts';
-import { openFormula, stepsFor, type Step, type Writer } from './formula.ts';
-import { accumulate, openSlopes } from './slopes.ts';
+import { openFormula, type Step, type Writer } from './formula.ts';
 
 type Unary = 'square' | 'squareRoot' | 'sine' | 'cosine' | 'arcTangent' | 'arcSine';
 type Binary = 'add' | 'subtract' | 'multiply' | 'divide' | 'lesser' | 'greater';
@@ -29,20 +29,10 @@ const slopeTwo: Readonly<Record<Binary, (a: number, b: number) => readonly [numb
 /** Ranges of the slope of one operation by each of its two leaves. */
 function slopesOf(write: (w: Writer, a: Step, b: Step) => Step, leaves: readonly Interval[]): Interval[] {
   const writer = openFormula();
-  const [a, b] = [writer.leaf('a'), writer.leaf('b')];
-  const result = write(writer, a, b);
+  const result = write(writer, writer.leaf('a'), writer.leaf('b'));
   const formula = writer.finish();
-  const room = openEnclosure(formula, 1);
-  const steps = stepsFor(formula, [result]);
-  enclose(room, steps, { leaf: (index) => leaves[index] as Interval, lane: () => interval(0, 0) });
-  const slopes = openSlopes(room);
-  accumulate(slopes, room, steps);
-  return [a, b].map((step) => interval(slopes.low[step]?.[0] ?? NaN, slopes.high[step]?.[0] ?? NaN));
-}
-
-/** Numbers spread evenly over a range; doubles drawn by themselves crowd around zero. */
-function even(min: number, max: number): fc.Arbitrary<number> {
-  return fc.integer({ min: 0, max: 2 ** 20 }).map((share) => min + ((max - min) * share) / 2 ** 20);
+  const { rooms } = enclosedTightly(formula, result, leaves, 1);
+  return [0, 1].map((leaf) => slopeIn(rooms, result, leaf, 0));
 }
 
 /** What is one number is asked for no slope: every range has some width. */

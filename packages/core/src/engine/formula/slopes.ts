@@ -1,75 +1,39 @@
 import { cosineOver, greatestProduct, leastProduct, type Enclosure, type Ends } from './enclose.ts';
 import { Op, type Step } from './formula.ts';
 
-/** The range of the slope of one result by every step, at every place. */
-export interface Slopes {
-  readonly low: readonly Float64Array[];
-  readonly high: readonly Float64Array[];
+/** The ranges of the slopes of a step by the first and by the second of the steps it reads. */
+export interface Factors {
+  readonly first: Ends;
+  readonly second: Ends | null;
 }
 
-/** Room for the slopes of a formula. */
-export function openSlopes({ formula, places }: Enclosure): Slopes {
-  const room = (): Float64Array[] => Array.from(formula.ops, () => new Float64Array(places));
-  return { low: room(), high: room() };
-}
+const unchanged: Ends = { low: Float64Array.of(1), high: Float64Array.of(1), stride: 0 };
+const reversed: Ends = { low: Float64Array.of(-1), high: Float64Array.of(-1), stride: 0 };
 
 /**
- * Runs the steps of one result backward over an enclosure: the slope of the result by each step lies in the range found,
- * for all values that the enclosure covers (reverse accumulation by the chain rule, on intervals).
+ * The slopes of one step by what it reads, for all values that an enclosure covers.
  *
- * @param room made for the formula [slopes]
- * @param over what the steps were enclosed in [enclosure]
- * @param steps the steps of the result, in order, the result last [steps]
+ * @param over what the step and those it reads are enclosed in [enclosure]
+ * @param step a step that reads others [step]
+ * @returns ranges of its slopes at every place [units of the step by those of what it reads]
  */
-export function accumulate(room: Slopes, over: Enclosure, steps: Int32Array): void {
-  for (const step of steps) {
-    (room.low[step] as Float64Array).fill(0);
-    (room.high[step] as Float64Array).fill(0);
-  }
-  const result = steps[steps.length - 1] as Step;
-  (room.low[result] as Float64Array).fill(1);
-  (room.high[result] as Float64Array).fill(1);
-  for (let k = steps.length - 1; k >= 0; k -= 1) {
-    const step = steps[k] as Step;
-    const op = over.formula.ops[step] as number;
-    if (op <= Op.lane) continue;
-    const pass: Pass = { room, over, step, first: over.formula.first[step] as Step };
-    if (over.formula.second[step] === -1) backOne(pass, op);
-    else backTwo(pass, op, over.formula.second[step] as Step);
-  }
-}
-
-/** One step whose slope is handed back to what it reads. */
-interface Pass {
-  readonly room: Slopes;
-  readonly over: Enclosure;
-  readonly step: Step;
-  readonly first: Step;
-}
-
-function endsOf({ over }: Pass, step: Step): Ends {
-  return over.ends[step] as Ends;
-}
-
-/**
- * Adds the slope of the step, times a range of factors, to the slope by one of the steps it reads. What is one number all
- * over the box rests on nothing that varies: no slope is asked of it.
- */
-function give({ room, step, over }: Pass, to: Step, factors: Ends): void {
-  const target = over.ends[to] as Ends;
-  if (target.stride === 0 && target.low[0] === target.high[0]) return;
-  const low = room.low[step] as Float64Array;
-  const high = room.high[step] as Float64Array;
-  const intoLow = room.low[to] as Float64Array;
-  const intoHigh = room.high[to] as Float64Array;
-  for (let i = 0, p = 0; i < over.places; i += 1, p += factors.stride) {
-    const l = low[i] as number;
-    const h = high[i] as number;
-    if (l === 0 && h === 0) continue;
-    const fl = factors.low[p] as number;
-    const fh = factors.high[p] as number;
-    intoLow[i] = (intoLow[i] as number) + leastProduct(l, h, fl, fh);
-    intoHigh[i] = (intoHigh[i] as number) + greatestProduct(l, h, fl, fh);
+export function factorsOf({ formula, ends }: Enclosure, step: Step): Factors {
+  const op = formula.ops[step] as number;
+  const a = ends[formula.first[step] as Step] as Ends;
+  const b = ends[formula.second[step] as Step];
+  if (b === undefined) return { first: ofOneRange(op, a), second: null };
+  const out = ends[step] as Ends;
+  switch (op) {
+    case Op.add:
+      return { first: unchanged, second: unchanged };
+    case Op.subtract:
+      return { first: unchanged, second: reversed };
+    case Op.multiply:
+      return { first: b, second: a };
+    case Op.divide:
+      return ofQuotient(out, b);
+    default:
+      return { first: shareOf(out, a, b, op === Op.lesser), second: shareOf(out, b, a, op === Op.lesser) };
   }
 }
 
@@ -98,17 +62,9 @@ function sizes(from: number, to: number): readonly [number, number] {
   return to < 0 ? [-to, -from] : [0, Math.max(-from, to)];
 }
 
-/** The slopes of a step by what it reads: they hold for the box, whatever the result is. */
-function factorOf(pass: Pass, which: 'first' | 'second', work: () => Ends): Ends {
-  const known = pass.over.factors[pass.step] as { first: Ends | null; second: Ends | null };
-  return (known[which] ??= work());
-}
-
-function backOne(pass: Pass, op: number): void {
-  const a = endsOf(pass, pass.first);
+function ofOneRange(op: number, a: Ends): Ends {
   const slope = slopeOfOne[op] as (from: number, to: number) => readonly [number, number];
-  const factor = (): Ends => factorsOver(a, (i) => slope(a.low[i] as number, a.high[i] as number));
-  give(pass, pass.first, factorOf(pass, 'first', factor));
+  return factorsOver(a, (i) => slope(a.low[i] as number, a.high[i] as number));
 }
 
 function factorsOver({ low, stride }: Ends, factor: (i: number) => readonly [number, number]): Ends {
@@ -121,37 +77,10 @@ function factorsOver({ low, stride }: Ends, factor: (i: number) => readonly [num
   return factors;
 }
 
-const unchanged: Ends = { low: Float64Array.of(1), high: Float64Array.of(1), stride: 0 };
-const reversed: Ends = { low: Float64Array.of(-1), high: Float64Array.of(-1), stride: 0 };
-
-function backTwo(pass: Pass, op: number, second: Step): void {
-  const { first } = pass;
-  switch (op) {
-    case Op.add:
-      give(pass, first, unchanged);
-      return give(pass, second, unchanged);
-    case Op.subtract:
-      give(pass, first, unchanged);
-      return give(pass, second, reversed);
-    case Op.multiply:
-      give(pass, first, endsOf(pass, second));
-      return give(pass, second, endsOf(pass, first));
-    case Op.divide:
-      return backDivide(pass, second);
-    default:
-      return backChoice(pass, op, second);
-  }
-}
-
 /** By the dividend 1/b, by the divisor −(a/b)/b. */
-function backDivide(pass: Pass, second: Step): void {
-  const inverse = factorOf(pass, 'first', () => inverseOf(endsOf(pass, second)));
-  give(pass, pass.first, inverse);
-  give(
-    pass,
-    second,
-    factorOf(pass, 'second', () => byDivisor(endsOf(pass, pass.step), inverse)),
-  );
+function ofQuotient(quotient: Ends, divisor: Ends): Factors {
+  const inverse = inverseOf(divisor);
+  return { first: inverse, second: byDivisor(quotient, inverse) };
 }
 
 function inverseOf(b: Ends): Ends {
@@ -171,26 +100,12 @@ function byDivisor(quotient: Ends, inverse: Ends): Ends {
   });
 }
 
-/** The lesser or greater of two hands the slope to the one that is taken; where that is open, to both in part. */
-function backChoice(pass: Pass, op: number, second: Step): void {
-  const a = endsOf(pass, pass.first);
-  const b = endsOf(pass, second);
-  const out = endsOf(pass, pass.step);
-  const share = (mine: Ends, other: Ends): Ends =>
-    factorsOver(out, (i) => {
-      const [ml, mh] = [mine.low[i * mine.stride] as number, mine.high[i * mine.stride] as number];
-      const [ol, oh] = [other.low[i * other.stride] as number, other.high[i * other.stride] as number];
-      const [isTaken, isNever] = op === Op.lesser ? [mh < ol, ml > oh] : [ml > oh, mh < ol];
-      return [isTaken ? 1 : 0, isNever ? 0 : 1];
-    });
-  give(
-    pass,
-    pass.first,
-    factorOf(pass, 'first', () => share(a, b)),
-  );
-  give(
-    pass,
-    second,
-    factorOf(pass, 'second', () => share(b, a)),
-  );
+/** The lesser or greater of two has the slope of the one that is taken; where that is open, of both in part. */
+function shareOf(out: Ends, mine: Ends, other: Ends, isLesser: boolean): Ends {
+  const [near, far] = isLesser ? [mine, other] : [other, mine];
+  return factorsOver(out, (i) => {
+    const isTaken = (near.high[i * near.stride] as number) < (far.low[i * far.stride] as number);
+    const isNever = (near.low[i * near.stride] as number) > (far.high[i * far.stride] as number);
+    return [isTaken ? 1 : 0, isNever ? 0 : 1];
+  });
 }

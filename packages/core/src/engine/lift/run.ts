@@ -50,13 +50,8 @@ export function openRun(
   const terms = termsOf(exact);
   const quickTerms = termsOf(quick);
   const rangesAt = (at: Reading): Interval[] => terms.map((term) => term(at));
-  const estimated = (result: Step): ((at: Reading) => Float64Array) => {
-    const read = made.bounder.leavesOf(result);
-    return (at) => {
-      const middles = read.map((leaf): [number, number] => [leaf, middle((quickTerms[leaf] as Term)(at))]);
-      return made.estimator.estimate(result, new Map(middles));
-    };
-  };
+  const estimated = (result: Step) => (at: Reading) =>
+    made.estimator.estimate(result, (leaf) => middle((quickTerms[leaf] as Term)(at)));
   return {
     least: (result) => (at) => made.bounder.extreme(result, rangesAt(at), 1),
     greatest: (result) => (at) => made.bounder.extreme(result, rangesAt(at), -1),

@@ -35,11 +35,12 @@ export interface Station {
   /** The mass that could sit in the load's place once the allowance is off, proven and estimated; null where nothing bounds it [kg]. */
   readonly proven: number | null;
   readonly estimated: number | null;
-  /** Pull of the top link, and push of the lower links upward, both sides together [kg]. */
-  readonly topLinkForce: number;
+  /** Pull of the top link; null where nothing bounds it, with the links pointing straight up [kg]. */
+  readonly topLinkForce: number | null;
+  /** Push of the lower links upward, both sides together; the most that is told where nothing bounds it [kg]. */
   readonly lowerForceUp: number;
-  /** Rise of the load's centre for a unit rise of the balls. */
-  readonly loadRise: number;
+  /** Rise of the load's centre for a unit rise of the balls; null where the balls rise no more. */
+  readonly loadRise: number | null;
   /** Where the links' lines meet ahead of the balls, from the side; null where they run side by side [mm]. */
   readonly convergence: number | null;
   readonly closes: boolean;
@@ -154,7 +155,7 @@ function wanted(steps: LiftSteps): Step[] {
     steps.load.rise,
     steps.topLinkForce,
     steps.lowerForceUp,
-    steps.closes,
+    steps.closesHere,
     steps.convergenceSide,
     steps.convergencePlan,
   ];
@@ -185,16 +186,20 @@ function stationAt(space: Workspace, steps: LiftSteps, place: number, known: Kno
     clearance: known.lowestPart ? value(steps.clearance) : null,
     proven: supply(steps.proven),
     estimated: supply(steps.estimated),
-    topLinkForce: value(steps.topLinkForce),
-    lowerForceUp: value(steps.lowerForceUp),
-    loadRise: value(steps.load.rise),
+    topLinkForce: bounded(value(steps.topLinkForce)),
+    lowerForceUp: limited(value(steps.lowerForceUp)),
+    loadRise: bounded(value(steps.load.rise)),
     convergence: bounded(value(steps.convergenceSide)),
-    closes: value(steps.closes) >= 0,
+    closes: value(steps.closesHere) >= 0,
   };
 }
 
 function bounded(value: number): number | null {
   return Math.abs(value) < most ? value : null;
+}
+
+function limited(value: number): number {
+  return bounded(value) ?? (value < 0 ? -most : most);
 }
 
 /** What is left above the load. */

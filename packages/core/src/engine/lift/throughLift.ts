@@ -52,7 +52,9 @@ export interface LiftSteps extends Carried, SpareSteps, ForceSteps, ConvergenceS
   readonly clearance: Step;
   /** Room between the lower link's outer face and the tyre. */
   readonly tyreGap: Step;
-  /** What is left before any loop of the linkage is straight or folded. */
+  /** What is left before any loop of the linkage is straight or folded, or the links are out of their reach. */
+  readonly closesHere: Step;
+  /** The same; over the stroke, also of the raise with a top link that is set apart for carrying. */
   readonly closes: Step;
 }
 
@@ -98,6 +100,11 @@ export function liftSteps(p: Plane, structure: Structure, course: Course): LiftS
   const carried = carriedBy(p, structure, place, body);
   const supply = supplySteps({ p, structure, links, place, topPivot, arm, load: carried.load });
   const forces = forcesOn(p, body, topPivot, topLink, carried);
+  const carriedCloses = (): Step => {
+    const raised = linksAt(p, links, heightOn(p, structure, 'raise', { lowest, highest, links }));
+    return bodyAt(p, raised, held, topPivot, p.leaf('topLinkWhileCarrying')).closes;
+  };
+  const closesHere = closingAt(p, links, ballHeight, body, arm);
   return {
     ballHeight,
     lowest,
@@ -117,9 +124,18 @@ export function liftSteps(p: Plane, structure: Structure, course: Course): LiftS
     swing: p.subtract(carried.pitch, p.arcSine(place.direction.sin)),
     clearance: clearanceOf(p, carried.pins, carried.pitch),
     tyreGap: tyreGapOf(p, links, place),
-    closes: arm === null ? body.closes : p.lesser(body.closes, arm.closes),
+    closesHere,
+    closes: course === 'stroke' && structure.carriesApart ? p.lesser(closesHere, carriedCloses()) : closesHere,
     ...convergence(p, links, place, body, topPivot),
   };
+}
+
+/** What is left at one height before a loop is straight or folded, and before the links point straight up or down. */
+function closingAt(p: Plane, links: LowerLinks, ballHeight: Step, body: BodyPlace, arm: ArmPlace | null): Step {
+  const above = p.subtract(ballHeight, links.pivot.z);
+  const reach = p.subtract(links.length, p.greater(above, p.scaled(above, -1)));
+  const loops = arm === null ? body.closes : p.lesser(body.closes, arm.closes);
+  return p.lesser(reach, loops);
 }
 
 function linksOf(p: Plane): LowerLinks {

@@ -27,6 +27,7 @@ const boxLimit = 600;
 const coverLimit = 160;
 const pointCoverLimit = 4000;
 const costlyCover = 16;
+const costlyPointCover = 64;
 const costlyBoxes = 40;
 
 /**
@@ -130,7 +131,10 @@ function mostMoving(problem: Problem, box: Box): number | null {
 
 function lookAt(problem: Problem, point: Box, truths: Truths): void {
   if (truths.passing === null && works(problem, point)) truths.passing = point;
-  else if (truths.failing === null && everySettingFails(problem, point, pointCoverLimit * workShare(problem)))
+  else if (
+    truths.failing === null &&
+    everySettingFails(problem, point, workShare(problem) < 1 ? costlyPointCover : pointCoverLimit)
+  )
     truths.failing = point;
 }
 
@@ -144,9 +148,21 @@ function settle(problem: Problem, box: Box): 'passes' | 'fails' | null {
 function settleCostly(problem: Problem, box: Box): 'passes' | 'fails' | null {
   const likely = likelySetting(problem, box);
   if (likely.value < -nearlyZero) return everySettingFails(problem, box, costlyCover) ? 'fails' : null;
+  // What ranks best may be the one setting that is too near where the linkage folds to be proven.
+  const middling = problem.settings.reduce((taken, index) => setMiddle(taken, index, box), likely.box);
+  return holdsAt(problem, box, likely.box) || holdsAt(problem, box, middling) ? 'passes' : null;
+}
+
+function setMiddle(taken: Box, index: number, box: Box): Box {
+  const at = middle(rangeOf(box, index));
+  return withRange(taken, index, { low: at, high: at });
+}
+
+/** Does one setting hold all over a box? */
+function holdsAt(problem: Problem, box: Box, at: Box): boolean {
   const indices = [...problem.settings, ...problem.choices.map(({ index }) => index)];
-  const set = indices.reduce((taken, index) => withRange(taken, index, rangeOf(likely.box, index)), box);
-  return leastCertain(problem.checks, set) >= -nearlyZero ? 'passes' : null;
+  const set = indices.reduce((taken, index) => withRange(taken, index, rangeOf(at, index)), box);
+  return leastCertain(problem.checks, set) >= -nearlyZero;
 }
 
 function works(problem: Problem, box: Box): boolean {

@@ -10,6 +10,7 @@ import {
   type Box,
   type ChoiceRange,
   type Problem,
+  type Work,
 } from './problem.ts';
 import { bestSetting, likelySetting } from './setting.ts';
 
@@ -19,7 +20,12 @@ export interface Field {
   readonly isSetting: (index: number) => boolean;
   readonly choices: readonly ChoiceRange[];
   readonly reads: (check: Check) => ReadonlySet<number>;
+  /** Work that is left for all problems over this field; see `Problem`. */
+  readonly work?: Work;
 }
+
+/** Pieces of costly settings that the search for conflicts of one group may look at: past them a conflict stays unresolved. */
+const conflictWork = 400;
 
 /** The standing of one check once everything it hangs together with is taken into account. */
 export interface Judged {
@@ -53,7 +59,7 @@ export function judge(checks: readonly Check[], field: Field): Judged[] {
 
 function judgeGroup(group: readonly Check[], field: Field): Judged[] {
   const alone = group.map((check) => ({ check, decision: decide(problemOf([check], field)) }));
-  const conflicts = conflictsIn(alone, field);
+  const conflicts = conflictsIn(alone, { ...field, work: { left: conflictWork } });
   const standing = alone.map(({ check, decision }) => {
     const conflict = conflicts.find(({ members }) => members.includes(check));
     return { check, conflict, verdict: conflict?.decision ?? decision };
@@ -200,6 +206,7 @@ export function problemOf(checks: readonly Check[], field: Field): Problem {
     choices,
     settings: ranges.filter((index) => field.isSetting(index)),
     uncertain: ranges.filter((index) => !field.isSetting(index)),
+    ...(field.work === undefined ? {} : { work: field.work }),
   };
 }
 

@@ -21,6 +21,13 @@ export interface Problem {
   readonly choices: readonly ChoiceRange[];
   /** Checks that a setting must not sacrifice for the sake of others. */
   readonly guarded?: readonly Check[];
+  /** Work that is left for several problems together; without it each has its own limits only. */
+  readonly work?: Work;
+}
+
+/** Pieces of costly settings that may still be looked at. */
+export interface Work {
+  left: number;
 }
 
 /** The box with one index replaced. */
@@ -80,13 +87,21 @@ export function leastCertain(checks: readonly Check[], box: Box, floor = -Infini
   return least;
 }
 
-/** The least scaled margin by rank; stops early under `floor`. */
+/** The check of a group that last kept its rank down: it is asked first, since it mostly does so again. */
+const lastLimiting = new WeakMap<readonly Check[], number>();
+
+/** The least scaled margin by rank; stops early at `floor` or under it. */
 export function leastRanked(checks: readonly Check[], box: Box, floor = -Infinity): number {
   const at = reader(box);
+  const first = lastLimiting.get(checks) ?? 0;
   let least = Infinity;
-  for (const check of checks) {
+  for (let i = 0; i < checks.length; i += 1) {
+    const place = (first + i) % checks.length;
+    const check = checks[place] as Check;
     least = Math.min(least, rankOf(check, at) / check.scale);
-    if (least < floor) return least;
+    if (least > floor) continue;
+    lastLimiting.set(checks, place);
+    return least;
   }
   return least;
 }

@@ -125,10 +125,18 @@ export function everySettingFails(problem: Problem, box: Box, work: number): boo
   for (let spent = 0; spent < work; spent += 1) {
     const piece = open.pop();
     if (piece === undefined) return true;
+    if (!mayGoOn(problem)) return false;
     if (someFails(problem.checks, piece)) continue;
     const index = widest(problem.settings, piece, problem.box);
     if (index === null) return false;
     open.push(...halves(piece, index));
   }
   return false;
+}
+
+/** Takes one piece of the work that several costly problems share; false where none is left. */
+function mayGoOn(problem: Problem): boolean {
+  if (problem.work === undefined || workShare(problem) === 1) return true;
+  problem.work.left -= 1;
+  return problem.work.left >= 0;
 }

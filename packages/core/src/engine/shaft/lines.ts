@@ -53,8 +53,9 @@ const notNeeded = (id: CheckId, reason: NotNeeded): Line<Reason> => ({ id, kind:
 const notChecked = (id: CheckId, needs: Need): Line<Reason> => ({ id, kind: 'notChecked', needs });
 const computed = (check: NamedCheck): Line<Reason> => ({ id: check.id, kind: 'computed', check });
 
+/** Without a top link that holds it, nothing says how the implement stands at a height: the shaft has to be tried by hand. */
 function unplacedLines(): Line<Reason>[] {
-  return lineIds.slice(5, 12).map((id) => ({ id, kind: 'ask', ask: 'implement.mounting' }));
+  return lineIds.slice(5, 12).map((id) => ({ id, kind: 'ask', ask: 'shaft.triedByHand' }));
 }
 
 /**

@@ -40,7 +40,8 @@ function write(structure: ShaftStructure, surroundings: Surroundings): ThroughPa
     ...(surroundings.window ? windowRooms(p, steps, surroundings) : []),
     ...surroundings.drawbars.map((corners, i) => roomOverDrawbar(p, steps, side, { corners, i })),
   ];
-  return { formula: writer.finish(), room: least(p, rooms) };
+  const room = least(p, rooms);
+  return { formula: writer.finish(), room };
 }
 
 function least(p: Plane, steps: readonly Step[]): Step {

@@ -70,6 +70,8 @@ export interface ShaftSweep {
     readonly overlap: number | null;
     readonly turning: { readonly tractor: number; readonly implement: number };
     readonly stop: { readonly tractor: number; readonly implement: number };
+    /** How far a joint may bend anywhere: the angle to stop at, or, with a drive that is off when raised, where a joint may bind. */
+    readonly raised: { readonly tractor: number; readonly implement: number };
   };
   /** The lowest ball heights, going up, above which a joint bends more than it may while turning, and at all; null where none does. */
   readonly aboveTurning: number | null;
@@ -105,6 +107,8 @@ export function shaftSweepOf(question: ShaftQuestion, at: Reading): ShaftSweep |
     stations.reduce((best, station) => (of(station) < of(best) ? station : best)).ballHeight;
   const turning = angleLimitsOf(question, 'turning');
   const stop = angleLimitsOf(question, 'stop');
+  const binds = question.lift.joint.ledger.term('shaft.bindAngle')(at).low;
+  const raised = question.turnsWhileRaised ? stop : { tractor: binds, implement: binds };
   return {
     stations,
     stubAside: leaf('stubAside'),
@@ -118,9 +122,9 @@ export function shaftSweepOf(question: ShaftQuestion, at: Reading): ShaftSweep |
     ...shaft,
     guard: guardOf(given),
     window: windowOf(question, given, at),
-    limits: { clearance: question.rules.clearance.value, overlap: overlapOf(question, given), turning, stop },
+    limits: { clearance: question.rules.clearance.value, overlap: overlapOf(question, given), turning, stop, raised },
     aboveTurning: aboveLimit(stations, turning),
-    aboveStop: aboveLimit(stations, stop),
+    aboveStop: aboveLimit(stations, raised),
     shortestAt: extreme((station) => station.shortest),
     longestAt: extreme((station) => -station.longest),
   };

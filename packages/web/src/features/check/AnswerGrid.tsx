@@ -1,14 +1,22 @@
 import type { Answer } from '@hitchwright/core/assess';
+import type { Edit } from '@hitchwright/core/records';
 import { topicWords } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { VerdictMark } from '../../marks/VerdictMark.tsx';
+import { DrivenQuestion } from './DrivenQuestion.tsx';
 import { topicAnswer } from './topicAnswer.ts';
 
 type Topic = keyof typeof topicWords;
 
+interface AnswerGridProps {
+  readonly answer: Answer;
+  /** Left out where nothing can be changed. */
+  readonly onEdit?: (edits: readonly Edit[]) => void;
+}
+
 /** The four answers; what is not worked out yet says so. */
-export function AnswerGrid({ answer }: { readonly answer: Answer }) {
+export function AnswerGrid({ answer, onEdit }: AnswerGridProps) {
   const { system } = usePreferences();
   return (
     <dl className="answers">
@@ -20,6 +28,9 @@ export function AnswerGrid({ answer }: { readonly answer: Answer }) {
           </dt>
           <dd>
             <Figures text={topicAnswer(answer, topic, system)} />
+            {topic === 'runs' && answer.outcomes.runs === 'notChecked' && onEdit !== undefined ? (
+              <DrivenQuestion onEdit={onEdit} />
+            ) : null}
           </dd>
         </div>
       ))}

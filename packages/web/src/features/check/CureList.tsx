@@ -4,6 +4,8 @@ import { alternativeText, cureText } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { recordNamed } from '../yard/sampleYard.ts';
+import type { Drawings } from './assessor.ts';
+import { ShaftDrawing } from './ShaftDrawing.tsx';
 import type { Answered } from './useAssessment.ts';
 
 /** What was applied last, and the setup before it. */
@@ -20,7 +22,7 @@ export interface CureListProps {
 }
 
 /** The parts list under the drawing: what cures it, and other ways to hook up. */
-export function CureList({ answered: { answer }, applied, onApply, onUndo }: CureListProps) {
+export function CureList({ answered: { answer, drawings }, applied, onApply, onUndo }: CureListProps) {
   const { cures, alternatives } = answer;
   if (cures.length === 0 && alternatives.length === 0 && applied === null) return null;
   return (
@@ -47,7 +49,13 @@ export function CureList({ answered: { answer }, applied, onApply, onUndo }: Cur
         </div>
       )}
       {cures.map((cure, i) => (
-        <CureCell key={`${cure.kind} ${cure.part} ${cure.on} ${i}`} cure={cure} number={i + 1} onApply={onApply} />
+        <CureCell
+          key={`${cure.kind} ${cure.part} ${cure.on} ${i}`}
+          cure={cure}
+          number={i + 1}
+          picture={cure.kind === 'cutShaft' ? (drawings?.cut ?? null) : null}
+          onApply={onApply}
+        />
       ))}
       {inOrder(alternatives).map((alternative) => (
         <AlternativeCell
@@ -74,13 +82,22 @@ function inOrder(alternatives: readonly Alternative[]): Alternative[] {
   return [...alternatives].sort((a, b) => ranks.indexOf(a.outcome) - ranks.indexOf(b.outcome));
 }
 
-type Apply = Pick<CureListProps, 'onApply'>;
+interface Apply {
+  readonly onApply: CureListProps['onApply'];
+}
 
-function CureCell({ cure, number, onApply }: Apply & { readonly cure: Cure; readonly number: number }) {
+interface CureCellProps extends Apply {
+  readonly cure: Cure;
+  readonly number: number;
+  /** Drawn where something is to be cut. */
+  readonly picture: Drawings['cut'];
+}
+
+function CureCell({ cure, number, picture, onApply }: CureCellProps) {
   const { system } = usePreferences();
   const text = cureText(cure, system);
   return (
-    <div className="cure">
+    <div className={picture === null ? 'cure' : 'cure cure-drawn'}>
       <p className="cure-kind">
         Cure {number}
         <span>{cure.inSmallestSet ? 'in the smallest set' : ''}</span>
@@ -89,6 +106,7 @@ function CureCell({ cure, number, onApply }: Apply & { readonly cure: Cure; read
         <Figures text={text} />
       </p>
       {cure.altersMachine ? <p>It changes the machine itself. We give no opinion on its strength.</p> : null}
+      {picture === null ? null : <ShaftDrawing pictures={picture} />}
       <button type="button" onClick={() => onApply(text, cure.edits)}>
         Apply this cure<span className="unseen">: {text}</span>
       </button>

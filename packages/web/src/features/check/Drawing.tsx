@@ -7,12 +7,15 @@ export function Drawing({ answered: { drawings } }: { readonly answered: Answere
   const format = useFormat();
   if (drawings === null) return null;
   const { svg, words } = drawings.pictures[format];
-  const { strip } = drawings;
+  const { strip, shaft } = drawings;
   return (
     <section className={`drawing drawing-${format}`} aria-label="Drawing">
       <div className="drawing-picture" dangerouslySetInnerHTML={{ __html: svg }} />
       {format === 'print' && strip !== null ? (
         <div className="drawing-picture drawing-strip" dangerouslySetInnerHTML={{ __html: strip.svg }} />
+      ) : null}
+      {format === 'print' && shaft !== null ? (
+        <div className="drawing-picture drawing-strip" dangerouslySetInnerHTML={{ __html: shaft.print.svg }} />
       ) : null}
       <details className="drawing-words">
         <summary>The drawing in words</summary>

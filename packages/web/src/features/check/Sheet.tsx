@@ -39,7 +39,7 @@ export function Sheet({ document, panel, applied, onPanel, onEdit, onApply, onUn
   return (
     <div className={isOlder ? 'sheet sheet-older' : 'sheet'}>
       <TitleBlock answered={answered} reply={reply} isOlder={isOlder} />
-      {answered === null ? null : <AnswerGrid answer={answered.answer} />}
+      {answered === null ? null : <AnswerGrid answer={answered.answer} onEdit={onEdit} />}
       <div className="sheet-left">
         {answered === null ? <NoDrawing reply={reply} /> : <Views answered={answered} onMeasure={measure} />}
         <SampleNote names={sampleNames(document)} />
@@ -56,7 +56,7 @@ export function Sheet({ document, panel, applied, onPanel, onEdit, onApply, onUn
         ) : (
           <>
             <ErrorList errors={errors} onShow={measure} />
-            {answered === null ? null : <Notes answered={answered} onMeasure={measure} />}
+            {answered === null ? null : <Notes answered={answered} onMeasure={measure} onEdit={onEdit} />}
           </>
         )}
       </div>

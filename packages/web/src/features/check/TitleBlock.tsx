@@ -3,6 +3,7 @@ import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { VerdictMark } from '../../marks/VerdictMark.tsx';
 import type { Reply } from './assessor.ts';
+import { uncheckedText } from './unchecked.ts';
 import type { Answered } from './useAssessment.ts';
 
 interface TitleBlockProps {
@@ -25,7 +26,7 @@ export function TitleBlock({ answered, reply, isOlder }: TitleBlockProps) {
 function Verdict({ answered: { answer, setup } }: { readonly answered: Answered }) {
   const { system } = usePreferences();
   const because = becauseOf(answer, setup, system);
-  const unchecked = answer.findings.filter(({ status }) => status === 'notChecked').length;
+  const unchecked = uncheckedText(answer.findings);
   return (
     <>
       <h2 className="verdict">
@@ -38,12 +39,10 @@ function Verdict({ answered: { answer, setup } }: { readonly answered: Answered 
           <Figures text={because} />
         </p>
       )}
-      {unchecked === 0 ? null : (
+      {unchecked === null ? null : (
         <p className="unchecked">
           <VerdictMark outcome="notChecked" />
-          <span>
-            {unchecked} {unchecked === 1 ? 'limit' : 'limits'} not checked
-          </span>
+          <span className="unchecked-words">{unchecked}</span>
         </p>
       )}
     </>

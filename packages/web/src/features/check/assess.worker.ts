@@ -1,5 +1,13 @@
 import { assess, type Answer } from '@hitchwright/core/assess';
-import { balloonsOf, liftStrip, rearView, sceneToSvg, type Format, type Scene } from '@hitchwright/core/drawings';
+import {
+  balloonsOf,
+  liftStrip,
+  rearView,
+  sceneToSvg,
+  shaftDrawing,
+  type Format,
+  type Scene,
+} from '@hitchwright/core/drawings';
 import { readSetup, type Setup } from '@hitchwright/core/records';
 import type { UnitSystem } from '@hitchwright/core/units';
 import type { Drawings, Picture, Reply, Request } from './assessor.ts';
@@ -25,12 +33,26 @@ function replyTo({ document, couplers, full }: Request): Reply {
 /** All formats at once, so that a turned phone or a printer finds its picture ready. */
 function drawingsOf(setup: Setup, answer: Answer, system: UnitSystem): Drawings {
   const picture = (format: Format): Picture => pictureOf(rearView(setup, answer, { system, format }), `rear-${format}`);
+  const cut = answer.cures.find(({ kind }) => kind === 'cutShaft')?.amount ?? 0;
+  const shaft = (format: Format): Scene | null => shaftDrawing(setup, answer, { system, format, cut });
   const strip = liftStrip(setup, answer, { system, format: 'print' });
   return {
     pictures: { desk: picture('desk'), phone: picture('phone'), print: picture('print') },
     strip: strip === null ? null : pictureOf(strip, 'strip'),
+    shaft: shaftPictures(shaft, 'shaft'),
+    cut: cut === 0 ? null : shaftPictures(shaft, 'cut'),
     balloons: balloonsOf(answer),
   };
+}
+
+/** The shaft by itself, in every format; names inside a picture begin with the prefix. */
+function shaftPictures(draw: (format: Format) => Scene | null, prefix: string): Drawings['shaft'] {
+  const picture = (format: Format): Picture | null => {
+    const scene = draw(format);
+    return scene === null ? null : pictureOf(scene, `${prefix}-${format}`);
+  };
+  const [desk, phone, print] = [picture('desk'), picture('phone'), picture('print')];
+  return desk === null || phone === null || print === null ? null : { desk, phone, print };
 }
 
 function pictureOf(scene: Scene, idPrefix: string): Picture {

@@ -24,6 +24,10 @@ export interface Drawings {
   readonly pictures: Readonly<Record<Format, Picture>>;
   /** Three positions of the lift, for paper; null where the lift is not known. */
   readonly strip: Picture | null;
+  /** The drive shaft by itself, where to measure and what to cut; null where nothing is driven or its ends are not placed. */
+  readonly shaft: Readonly<Record<Format, Picture>> | null;
+  /** The same beside the cure that cuts it; null where none does. */
+  readonly cut: Readonly<Record<Format, Picture>> | null;
   readonly balloons: ReadonlyMap<CheckId, number>;
 }
 

@@ -1,4 +1,5 @@
 import type { Finding } from '@hitchwright/core/findings';
+import { waitsForDriven } from './unchecked.ts';
 import type { Answered } from './useAssessment.ts';
 
 /** A finding with its number on the drawing; null where the drawing has no balloon for it. */
@@ -12,7 +13,7 @@ const unnumbered: readonly Finding['status'][] = ['fail', 'cured', 'undecided', 
 /** The notes of an answer: numbered ones in the order of their balloons, then what has none. */
 export function numberedFindings({ answer, drawings }: Answered): Numbered[] {
   const notes = answer.findings
-    .filter(({ status }) => status !== 'notNeeded')
+    .filter((finding) => finding.status !== 'notNeeded' && !waitsForDriven(finding))
     .map((finding) => ({ finding, number: drawings?.balloons.get(finding.id) ?? null }));
   return notes.sort((a, b) => rankOf(a) - rankOf(b));
 }

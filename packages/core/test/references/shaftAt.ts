@@ -1,0 +1,94 @@
+import type { SetupQuestion } from '../../src/engine/assess/index.ts';
+import { evaluate, openWorkspace, stepsFor, valueAt, type Formula, type Step } from '../../src/engine/formula/index.ts';
+import { middle } from '../../src/engine/geometry/index.ts';
+import type { Reading, Term } from '../../src/engine/proof/index.ts';
+import { throughPassage } from '../../src/engine/shaft/passageSteps.ts';
+import { throughShaft, type ShaftSteps } from '../../src/engine/shaft/shaftSteps.ts';
+import type { Course } from '../../src/engine/lift/throughLift.ts';
+import type { Beside } from '../properties/generateShaft.ts';
+import { middles } from './engineAt.ts';
+
+/** Reads steps of a formula at its places. */
+export type Value = (step: Step, place?: number) => number;
+
+/** Runs some steps of a formula at places from 0 to 1, every leaf at the middle of what it reads. */
+export function run(
+  formula: Formula,
+  results: readonly Step[],
+  places: readonly number[],
+  leaf: (name: string) => number,
+): Value {
+  const wanted = stepsFor(formula, results);
+  const read = new Set([...wanted].filter((step) => formula.ops[step] === 1).map((step) => formula.detail[step]));
+  const values = formula.leaves.map((name, i) => (read.has(i) ? leaf(name) : 0));
+  const space = openWorkspace(formula, places.length);
+  evaluate(space, wanted, {
+    leaf: (index) => values[index] as number,
+    lane: (place) => places[place] as number,
+  });
+  return (step, place = 0) => valueAt(space, step, place);
+}
+
+/** The leaves of a drive read at a point or at the middle of a box; some may be given by name. */
+export function leavesAt(
+  question: SetupQuestion,
+  at: Reading,
+  besides: ReadonlyMap<string, number | Term> = new Map(),
+): (name: string) => number {
+  return (name) => {
+    const given = besides.get(name) ?? question.shaft.leaves.exact.get(name);
+    if (given === undefined) throw new Error(`no leaf ${name}`);
+    return typeof given === 'number' ? given : middle(given(at));
+  };
+}
+
+/** The engine's drive at places along a course, every input at the middle of its range. */
+export function driveAt(
+  question: SetupQuestion,
+  course: Course,
+  places: readonly number[],
+): { steps: ShaftSteps; value: Value } {
+  const { formula, steps } = throughShaft(question.shaft.structure, course);
+  const { tractorCross, implementCross, stub, input } = steps;
+  const results = [
+    ...[tractorCross, implementCross, stub, input].flatMap(({ x, z }) => [x, z]),
+    ...[steps.leftmost, steps.rightmost, steps.shortest, steps.longest],
+    ...[steps.tractorAngle, steps.implementAngle, steps.slope, steps.lift.ballHeight],
+  ];
+  return { steps, value: run(formula, results, places, leavesAt(question, middles(question))) };
+}
+
+/** The engine's room beside the guard at places along the stroke, every input at the middle of its range. */
+export function roomsAt(question: SetupQuestion, beside: Beside, places: readonly number[]): number[] {
+  const { drawbar } = beside;
+  const { formula, room } = throughPassage(question.shaft.structure, {
+    window: question.shaft.structure.lift.held === 'byFrame',
+    windowBottom: beside.windowBottom !== null,
+    drawbars: drawbar === null ? [] : [4],
+  });
+  const named = Object.entries(beside).filter((entry): entry is [string, number] => typeof entry[1] === 'number');
+  const leaves = leavesAt(question, middles(question), new Map([...named, ...drawbarLeaves(beside)]));
+  const value = run(formula, [room], places, leaves);
+  return places.map((_, i) => value(room, i));
+}
+
+const farAside = 5000;
+
+function drawbarLeaves({ drawbar }: Beside): [string, number][] {
+  if (drawbar === null) return [];
+  const { from, to, bottom, top, left, right, fromBehind } = drawbar;
+  const corners = [
+    [from, bottom],
+    [to, bottom],
+    [to, top],
+    [from, top],
+  ] as const;
+  return [
+    ['drawbar0.left', fromBehind ? left : -farAside],
+    ['drawbar0.right', fromBehind ? right : farAside],
+    ...corners.flatMap(([x, z], i): [string, number][] => [
+      [`drawbar0.${i}.x`, x],
+      [`drawbar0.${i}.z`, z],
+    ]),
+  ];
+}
