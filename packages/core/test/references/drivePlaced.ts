@@ -93,7 +93,7 @@ export function placeAt({ one: { lift, drive }, view }: Rig, height: number): Pl
     pitched(drive.inputAngle * rad),
     yawed(-(drive.inputYaw ?? 0) * rad),
   );
-  const ahead: Spot = [-(drive.inputGrooveToEnd + drive.endToCrossRear), 0, 0];
+  const cross = placedIn(inputFrame, [-(drive.inputGrooveToEnd + drive.endToCrossRear), 0, 0]);
   return {
     ball,
     body,
@@ -106,6 +106,6 @@ export function placeAt({ one: { lift, drive }, view }: Rig, height: number): Pl
     ],
     stubAxis: [1, 0, 0],
     inputAxis: pointedIn(inputFrame, [1, 0, 0]),
-    implementCross: (shift, sway) => placedIn(nested(slid([0, shift + sway, 0]), inputFrame), ahead),
+    implementCross: (shift, sway) => [cross[0], cross[1] + shift + sway, cross[2]],
   };
 }

@@ -1,15 +1,23 @@
 import type { SetupQuestion } from '../../src/engine/assess/index.ts';
 import { evaluate, openWorkspace, stepsFor, valueAt, type Formula, type Step } from '../../src/engine/formula/index.ts';
-import { middle } from '../../src/engine/geometry/index.ts';
+import { exactly, middle } from '../../src/engine/geometry/index.ts';
+import type { Entry } from '../../src/engine/inputs/index.ts';
 import type { Reading, Term } from '../../src/engine/proof/index.ts';
 import { throughPassage } from '../../src/engine/shaft/passageSteps.ts';
 import { throughShaft, type ShaftSteps } from '../../src/engine/shaft/shaftSteps.ts';
 import type { Course } from '../../src/engine/lift/throughLift.ts';
 import type { Beside } from '../properties/generateShaft.ts';
-import { middles } from './engineAt.ts';
 
 /** Reads steps of a formula at its places. */
 export type Value = (step: Step, place?: number) => number;
+
+/** Every input at the middle of its range, whenever it is first read. */
+export function middlesOf({ ledger }: SetupQuestion): Reading {
+  return (index) => {
+    const { range } = ledger.entries[index] as Entry;
+    return exactly(middle(range));
+  };
+}
 
 /** Runs some steps of a formula at places from 0 to 1, every leaf at the middle of what it reads. */
 export function run(
@@ -55,7 +63,7 @@ export function driveAt(
     ...[steps.leftmost, steps.rightmost, steps.shortest, steps.longest],
     ...[steps.tractorAngle, steps.implementAngle, steps.slope, steps.lift.ballHeight],
   ];
-  return { steps, value: run(formula, results, places, leavesAt(question, middles(question))) };
+  return { steps, value: run(formula, results, places, leavesAt(question, middlesOf(question))) };
 }
 
 /** The engine's room beside the guard at places along the stroke, every input at the middle of its range. */
@@ -67,7 +75,7 @@ export function roomsAt(question: SetupQuestion, beside: Beside, places: readonl
     drawbars: drawbar === null ? [] : [4],
   });
   const named = Object.entries(beside).filter((entry): entry is [string, number] => typeof entry[1] === 'number');
-  const leaves = leavesAt(question, middles(question), new Map([...named, ...drawbarLeaves(beside)]));
+  const leaves = leavesAt(question, middlesOf(question), new Map([...named, ...drawbarLeaves(beside)]));
   const value = run(formula, [room], places, leaves);
   return places.map((_, i) => value(room, i));
 }

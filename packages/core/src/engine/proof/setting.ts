@@ -1,5 +1,6 @@
 import { middle, width } from '../geometry/index.ts';
 import { nearlyZero } from './check.ts';
+import { narrowed } from './narrow.ts';
 import {
   atPoint,
   combinations,
@@ -93,7 +94,7 @@ function bestRanked(search: Search, share: number): BestSetting {
 export function likelySetting(problem: Problem, box: Box): BestSetting {
   const middles = midpoint(problem, box);
   return combinations(problem, middles)
-    .map((taken) => bestRanked({ problem, box: taken, enough: Infinity }, roughly))
+    .map((taken) => bestRanked({ problem, box: narrowed(problem, taken) ?? taken, enough: Infinity }, roughly))
     .reduce((a, b) => (b.value > a.value ? b : a));
 }
 
@@ -121,7 +122,9 @@ function better(problem: Problem, best: BestSetting, index: number, value: numbe
 
 /** Does some check fail all over the box for every setting? Proven by covering the settings, never by samples. */
 export function everySettingFails(problem: Problem, box: Box, work: number): boolean {
-  const open = combinations(problem, box);
+  const open = combinations(problem, box)
+    .map((taken) => narrowed(problem, taken))
+    .filter((left) => left !== null);
   for (let spent = 0; spent < work; spent += 1) {
     const piece = open.pop();
     if (piece === undefined) return true;

@@ -17,8 +17,8 @@ export function DriveRules({ answer: { otherRules }, onEdit }: DriveRulesProps) 
   if (otherRules.length === 0) return null;
   return (
     <section className="rule-sets" aria-labelledby="rule-sets-title">
-      <h3 id="rule-sets-title">The drive by each set of rules</h3>
-      <p>{agreementOf(otherRules)}</p>
+      <h2 id="rule-sets-title">The drive by each set of rules</h2>
+      <p>{agreementOf(otherRules)} Makers and trade sources ask for different things; pick the one you go by.</p>
       <ul className="plain-list">
         {otherRules.map((ruled) => (
           <RuleSet key={ruled.rules} ruled={ruled} onEdit={onEdit} />
@@ -36,14 +36,13 @@ function RuleSet({ ruled, onEdit }: { readonly ruled: Ruled } & Pick<DriveRulesP
   return (
     <li className={chosen ? 'rule-set rule-set-chosen' : 'rule-set'} aria-current={chosen ? 'true' : undefined}>
       <VerdictMark outcome={outcome} />
-      <div>
-        <p>
-          <b>{name}</b>: <Figures text={ruledWords(ruled, system)} />.
-        </p>
-        <p className="basis">
-          <Figures text={`Wants ${driveRuleText(rules, system)}.`} />
-        </p>
-      </div>
+      <p className="rule-name">{name}</p>
+      <p className="rule-says">
+        <Figures text={`${ruledWords(ruled, system)}.`} />
+      </p>
+      <p className="rule-wants">
+        <Figures text={`${driveRuleText(rules, system)}.`} />
+      </p>
       {chosen ? (
         <span className="rule-used">used here</span>
       ) : (

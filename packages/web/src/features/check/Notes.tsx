@@ -1,10 +1,9 @@
 import type { CautionId } from '@hitchwright/core/assess';
 import { topicOf } from '@hitchwright/core/findings';
-import type { Edit, Setup } from '@hitchwright/core/records';
+import type { Setup } from '@hitchwright/core/records';
 import { cautionWords, remarksOn, sentenceOf, titleOf } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
-import { DriveRules } from './DriveRules.tsx';
 import { FindingNote } from './FindingNote.tsx';
 import { numberedFindings, type Numbered } from './numbering.ts';
 import { TakenForGranted } from './TakenForGranted.tsx';
@@ -14,7 +13,6 @@ import type { Answered } from './useAssessment.ts';
 interface NotesProps {
   readonly answered: Answered;
   readonly onMeasure: (field: string) => void;
-  readonly onEdit: (edits: readonly Edit[]) => void;
 }
 
 /** Cautions for what comes after the pins are in close the notes; every other one opens them. */
@@ -27,7 +25,7 @@ const closing: readonly CautionId[] = [
 ];
 
 /** The numbered notes of the sheet. */
-export function Notes({ answered, onMeasure, onEdit }: NotesProps) {
+export function Notes({ answered, onMeasure }: NotesProps) {
   const { answer } = answered;
   const { system } = usePreferences();
   const isOpen = answer.verdict === 'measureFirst';
@@ -43,7 +41,6 @@ export function Notes({ answered, onMeasure, onEdit }: NotesProps) {
       <FindingList notes={notes.filter((note) => !isAside(note))} setup={answered.setup} />
       {isOpen ? null : <ToMeasure answer={answer} onMeasure={onMeasure} />}
       <OtherPasses notes={notes.filter(isAside)} setup={answered.setup} />
-      <DriveRules answer={answer} onEdit={onEdit} />
       <Remarks remarks={remarksOn(answer, system)} />
       <TakenForGranted assumed={answer.assumed} />
       <NotNeeded answered={answered} />

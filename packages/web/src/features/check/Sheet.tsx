@@ -5,6 +5,7 @@ import { sampleNames } from '../question/question.ts';
 import { sampleYard, type Machine } from '../yard/sampleYard.ts';
 import { AnswerGrid } from './AnswerGrid.tsx';
 import { CureList, type CureListProps } from './CureList.tsx';
+import { DriveRules } from './DriveRules.tsx';
 import { ErrorList } from './ErrorList.tsx';
 import { Notes } from './Notes.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
@@ -20,7 +21,8 @@ const DimensionsPanel = lazy(() =>
 
 /** What stands beside the drawing: the notes, or the dimensions with the field to begin with. */
 export type SidePanel =
-  { readonly shows: 'notes' } | { readonly shows: 'dimensions'; readonly machine?: Machine; readonly field?: string };
+  | { readonly shows: 'notes' }
+  | { readonly shows: 'dimensions'; readonly machine?: Machine | 'shaft'; readonly field?: string };
 
 interface SheetProps extends Pick<CureListProps, 'applied' | 'onApply' | 'onUndo'> {
   readonly document: SetupDocument;
@@ -44,7 +46,10 @@ export function Sheet({ document, panel, applied, onPanel, onEdit, onApply, onUn
         {answered === null ? <NoDrawing reply={reply} /> : <Views answered={answered} onMeasure={measure} />}
         <SampleNote names={sampleNames(document)} />
         {answered === null ? null : (
-          <CureList answered={answered} applied={applied} onApply={onApply} onUndo={onUndo} />
+          <>
+            <CureList answered={answered} applied={applied} onApply={onApply} onUndo={onUndo} />
+            <DriveRules answer={answered.answer} onEdit={onEdit} />
+          </>
         )}
       </div>
       <div className="sheet-side" id="side">
@@ -56,7 +61,7 @@ export function Sheet({ document, panel, applied, onPanel, onEdit, onApply, onUn
         ) : (
           <>
             <ErrorList errors={errors} onShow={measure} />
-            {answered === null ? null : <Notes answered={answered} onMeasure={measure} onEdit={onEdit} />}
+            {answered === null ? null : <Notes answered={answered} onMeasure={measure} />}
           </>
         )}
       </div>

@@ -3,6 +3,9 @@ import { askOf, fieldOf } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 
+/** What is tried at the machine and has no figure to type. */
+const triedByHand = 'shaft.triedByHand';
+
 interface ToMeasureProps {
   readonly answer: Answer;
   readonly onMeasure: (field: string) => void;
@@ -26,9 +29,11 @@ export function ToMeasure({ answer, onMeasure }: ToMeasureProps) {
             <p>
               <Figures text={text} />
             </p>
-            <button type="button" className="quiet" onClick={() => onMeasure(field)}>
-              Type it<span className="unseen">: {text}</span>
-            </button>
+            {field === triedByHand ? null : (
+              <button type="button" className="quiet" onClick={() => onMeasure(field)}>
+                Type it<span className="unseen">: {text}</span>
+              </button>
+            )}
           </li>
         ))}
       </ul>

@@ -1,3 +1,4 @@
+import { topicOf } from '@hitchwright/core/findings';
 import { lazy, Suspense, useState } from 'react';
 import { Drawing } from './Drawing.tsx';
 import type { Answered } from './useAssessment.ts';
@@ -6,6 +7,11 @@ import { ViewSwitch, type View } from './ViewSwitch.tsx';
 
 const LiftView = lazy(() => import('../lift/LiftView.tsx').then(({ LiftView }) => ({ default: LiftView })));
 
+/** The picture that shows why comes first: a drive is seen from the side. */
+function openingView({ answer: { lead, sweep } }: Answered): View {
+  return lead !== null && topicOf(lead.id) === 'runs' && sweep !== null ? 'side' : 'rear';
+}
+
 interface ViewsProps {
   readonly answered: Answered;
   readonly onMeasure: (field: string) => void;
@@ -13,7 +19,7 @@ interface ViewsProps {
 
 /** The drawing from behind or from the side, under the switch between them. Paper always gets the one from behind. */
 export function Views({ answered, onMeasure }: ViewsProps) {
-  const [view, setView] = useState<View>('rear');
+  const [view, setView] = useState(() => openingView(answered));
   const isPrint = useFormat() === 'print';
   return (
     <div className="views">

@@ -1,4 +1,4 @@
-import { fieldRules, atPath, withEdits, type Edit, type SetupDocument } from '@hitchwright/core/records';
+import { fieldRules, atPath, shaftFields, withEdits, type Edit, type SetupDocument } from '@hitchwright/core/records';
 import { readQuantity, unitNameIn, type Dimension, type UnitSystem } from '@hitchwright/core/units';
 
 /**
@@ -13,8 +13,19 @@ export function inUnits(document: SetupDocument, system: UnitSystem): SetupDocum
     return raw === undefined ? [] : [{ path, value: withUnit(raw, rule.dimension, before) }];
   });
   const parts = document['parts'];
-  const shelf = Array.isArray(parts) ? [{ path: 'parts', value: withUnit(parts, 'length', before) }] : [];
+  const shelf = Array.isArray(parts) ? [{ path: 'parts', value: parts.map((part) => partInUnits(part, before)) }] : [];
   return withEdits(document, [...edits, ...shelf, { path: 'units', value: system }]);
+}
+
+/** Sizes of a part are lengths, but for those of a drive shaft. */
+function partInUnits(part: unknown, before: UnitSystem): unknown {
+  const shaft = atPath(part, 'shaft');
+  if (typeof shaft !== 'object' || shaft === null) return withUnit(part, 'length', before);
+  const edits = Object.entries(shaftFields).flatMap(([key, { dimension }]): Edit[] => {
+    const raw = atPath(shaft, key);
+    return raw === undefined ? [] : [{ path: `shaft.${key}`, value: withUnit(raw, dimension, before) }];
+  });
+  return withEdits(part as SetupDocument, edits);
 }
 
 /** Every text of a field's value that is a figure in the old system only. */

@@ -5,9 +5,11 @@ import { ErrorList, leafOf } from '../check/ErrorList.tsx';
 import type { SidePanel } from '../check/Sheet.tsx';
 import type { Answered } from '../check/useAssessment.ts';
 import { calledIn, recordAt } from '../question/question.ts';
-import type { Machine } from '../yard/sampleYard.ts';
+import { nameOf } from '../yard/sampleYard.ts';
 import { FieldGroupBox } from './FieldGroupBox.tsx';
-import { groupsOf, pathsOf, type FieldGroup } from './groups.ts';
+import { isDriven } from './driveGroups.ts';
+import { groupsOf, pathsOf, type FieldGroup, type Side } from './groups.ts';
+import { ShaftShelf } from './ShaftShelf.tsx';
 import { VerdictStrip } from './VerdictStrip.tsx';
 import './dimensions.css';
 
@@ -21,14 +23,15 @@ export interface DimensionsProps {
 
 /** Every dimension of the three machines, as text that is read while it is typed. */
 export function DimensionsPanel({ document, answered, errors, begin, onEdit }: DimensionsProps) {
-  const [machine, setMachine] = useState<Machine>(machineOf(begin));
+  const [machine, setMachine] = useState(sideOf(begin));
   const [begun, setBegun] = useState(begin);
   if (begun !== begin) {
     setBegun(begin);
-    setMachine(machineOf(begin));
+    setMachine(sideOf(begin));
   }
   useFocusOn(begin.field, machine);
-  const shown = recordAt(document, machine) === null ? 'implement' : machine;
+  const shown = sidesOf(document).includes(machine) ? machine : 'implement';
+  const groups = groupsOf(shown, kindOf(document));
   const elsewhere = errors.filter(({ path }) => !path.startsWith(shown));
   return (
     <section className="dimensions" aria-labelledby="dimensions-title">
@@ -37,8 +40,9 @@ export function DimensionsPanel({ document, answered, errors, begin, onEdit }: D
       </h2>
       {answered === null ? null : <VerdictStrip answered={answered} isOlder={errors.length > 0} />}
       <MachineSwitch document={document} machine={shown} onMachine={setMachine} />
-      <ErrorList errors={elsewhere} onShow={(field) => setMachine(field.split('.')[0] as Machine)} />
-      {groupsOf(shown, kindOf(document)).map((group) => (
+      <ErrorList errors={elsewhere} onShow={(field) => setMachine(field.split('.')[0] as Side)} />
+      {shown === 'shaft' ? <ShaftShelf document={document} onEdit={onEdit} /> : null}
+      {groups.filter(isAskedIn(document, errors)).map((group) => (
         <FieldGroupBox
           key={`${group.at} ${group.title}`}
           group={group}
@@ -53,15 +57,25 @@ export function DimensionsPanel({ document, answered, errors, begin, onEdit }: D
   );
 }
 
-function MachineSwitch(props: { document: SetupDocument; machine: Machine; onMachine: (machine: Machine) => void }) {
+/** Whose dimensions there are to type: the machines of the question, and the drive shaft of what is driven. */
+function sidesOf(document: SetupDocument): readonly Side[] {
+  const machines = (['implement', 'tractor', 'coupler'] as const).filter((one) => recordAt(document, one) !== null);
+  return isDriven(document) ? [...machines, 'shaft'] : machines;
+}
+
+/** A group of the drive is asked of what is driven, and wherever something in it can't be read. */
+function isAskedIn(document: SetupDocument, errors: readonly InputError[]) {
+  return (group: FieldGroup): boolean => group.ofDrive !== true || isDriven(document) || hasError(errors, group);
+}
+
+function MachineSwitch(props: { document: SetupDocument; machine: Side; onMachine: (machine: Side) => void }) {
   const { document, machine, onMachine } = props;
-  const present = (['implement', 'tractor', 'coupler'] as const).filter((one) => recordAt(document, one) !== null);
   return (
     <div className="machine-switch" role="group" aria-label="Whose dimensions">
-      {present.map((one) => (
+      {sidesOf(document).map((one) => (
         <button key={one} type="button" aria-pressed={one === machine} onClick={() => onMachine(one)}>
-          <span className="machine-kind">{one}</span>
-          <span className="machine-name">{calledIn(document, one)}</span>
+          <span className="machine-kind">{one === 'shaft' ? 'drive shaft' : one}</span>
+          <span className="machine-name">{one === 'shaft' ? shaftName(document) : calledIn(document, one)}</span>
         </button>
       ))}
     </div>
@@ -69,7 +83,7 @@ function MachineSwitch(props: { document: SetupDocument; machine: Machine; onMac
 }
 
 /** Brings the field that was asked for under the cursor. */
-function useFocusOn(field: string | undefined, machine: Machine): void {
+function useFocusOn(field: string | undefined, machine: Side): void {
   useEffect(() => {
     if (field === undefined) return;
     const box = window.document.getElementById(`field-${field}`);
@@ -79,8 +93,13 @@ function useFocusOn(field: string | undefined, machine: Machine): void {
   }, [field, machine]);
 }
 
-function machineOf({ machine, field }: DimensionsProps['begin']): Machine {
-  return machine ?? ((field?.split('.')[0] ?? 'implement') as Machine);
+function sideOf({ machine, field }: DimensionsProps['begin']): Side {
+  return machine ?? ((field?.split('.')[0] ?? 'implement') as Side);
+}
+
+function shaftName(document: SetupDocument): string {
+  const shaft = recordAt(document, 'shaft');
+  return shaft === null ? 'none chosen yet' : nameOf(shaft, 'without a name');
 }
 
 function kindOf(document: SetupDocument): CouplerKind {

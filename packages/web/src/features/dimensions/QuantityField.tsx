@@ -6,7 +6,7 @@ import { Figures } from '../../marks/Figures.tsx';
 import { ErrorWords } from '../check/ErrorList.tsx';
 import { entryOf, modesOf, rawOf, type Entry, type EntryMode } from './entry.ts';
 import { FigureBoxes } from './FigureBoxes.tsx';
-import { pointNames } from './plainChoices.ts';
+import { pointName, pointsQuestion } from './plainChoices.ts';
 import { readText } from './readText.ts';
 
 interface QuantityFieldProps {
@@ -67,12 +67,15 @@ export function QuantityField({ path, raw, value, errors, onChange }: QuantityFi
         )}
       </div>
       <FigureBoxes id={id} path={path} entry={entry} rule={rule} isWrong={errors.length > 0} onEdit={edit} />
-      {rule.from === undefined || entry.mode === 'unknown'
-        ? null
-        : choose('from', 'measured between', [
-            ['', 'measured as below'],
-            ...rule.from.map((point) => [point, pointNames[point] ?? point] as const),
+      {rule.from === undefined || entry.mode === 'unknown' ? null : (
+        <div className="field-points">
+          <span aria-hidden="true">{pointsQuestion(path)}</span>
+          {choose('from', pointsQuestion(path), [
+            ['', `not said, taken as ${pointName(path, rule.from[0] ?? '')}`],
+            ...rule.from.map((point) => [point, pointName(path, point)] as const),
           ])}
+        </div>
+      )}
       <div id={`${id}-read`} className="field-read">
         {errors.map((error) => (
           <p key={`${error.path} ${error.code}`} className="field-error">

@@ -1,5 +1,9 @@
 import type { CouplerKind } from '@hitchwright/core/records';
 import type { Machine } from '../yard/sampleYard.ts';
+import { couplerDrive, implementDrive, shaftGroups, tractorDrive } from './driveGroups.ts';
+
+/** Whose dimensions are typed: a machine, or the drive shaft between them. */
+export type Side = Machine | 'shaft';
 
 /** Fields that are asked together; paths lie below `at`. */
 export interface FieldGroup {
@@ -8,6 +12,8 @@ export interface FieldGroup {
   readonly fields: readonly string[];
   /** True where nearly every question needs it: the group stands open. */
   readonly isUsual?: boolean;
+  /** True where it is asked only of what a shaft drives. */
+  readonly ofDrive?: boolean;
 }
 
 /** Full paths of a group's fields; a rule of the whole setup keeps its own. */
@@ -46,6 +52,7 @@ const implementGroups: readonly FieldGroup[] = [
     isUsual: true,
   },
   { title: 'Heights', at: 'implement', fields: ['parkedPinHeight', 'workPinHeight', 'carryHeight'], isUsual: true },
+  ...implementDrive,
   {
     title: 'What is carried on it',
     at: 'implement',
@@ -71,7 +78,7 @@ const implementGroups: readonly FieldGroup[] = [
 ];
 
 const tractorGroups: readonly FieldGroup[] = [
-  { title: 'What it is', at: 'tractor', fields: ['name', 'category'], isUsual: true },
+  { title: 'What it is', at: 'tractor', fields: ['name', 'category', 'enginePower'], isUsual: true },
   {
     title: 'Ends of the lower links',
     at: 'tractor',
@@ -109,6 +116,7 @@ const tractorGroups: readonly FieldGroup[] = [
     fields: ['liftAtBalls', 'liftAt610', 'rules.liftAllowance'],
     isUsual: true,
   },
+  ...tractorDrive,
   {
     title: 'Tyres and side play',
     at: 'tractor',
@@ -218,13 +226,15 @@ const couplerFront: readonly FieldGroup[] = [
   { title: 'Bushings on its own pins', at: 'coupler.front', fields: bushingFields },
 ];
 
-/** The groups of a machine's fields, in the order in which people are asked. */
-export function groupsOf(machine: Machine, kind: CouplerKind): readonly FieldGroup[] {
-  if (machine === 'implement') return implementGroups;
-  if (machine === 'tractor') return tractorGroups;
+/** The groups of fields of a machine or of the drive shaft, in the order in which people are asked. */
+export function groupsOf(side: Side, kind: CouplerKind): readonly FieldGroup[] {
+  if (side === 'shaft') return shaftGroups;
+  if (side === 'implement') return implementGroups;
+  if (side === 'tractor') return tractorGroups;
   return [
     { title: 'What it is', at: 'coupler', fields: ['name', 'kind', 'category'], isUsual: true },
     ...holds[kind],
+    ...couplerDrive(kind),
     ...couplerLoad,
     ...(kind === 'clawEnds' ? [] : couplerFront),
   ];

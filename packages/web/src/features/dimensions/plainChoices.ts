@@ -1,6 +1,7 @@
 import { categories, couplerKinds } from '@hitchwright/core/tables';
 import type { CouplerKind } from '@hitchwright/core/records';
 import { mountingNames } from '@hitchwright/core/words';
+import { driveChoices } from './driveChoices.ts';
 
 /** A field that is chosen, not measured. */
 export interface PlainChoice {
@@ -11,8 +12,8 @@ export interface PlainChoice {
   readonly required?: boolean;
   /** What holds while nothing is chosen; there is then no choice of "not known". */
   readonly usual?: string;
-  /** True where a document says it as a whole number. */
-  readonly isCount?: boolean;
+  /** How a document says it; as text unless given. */
+  readonly says?: 'number' | 'numbers' | 'yesOrNo';
 }
 
 const couplerNames: Readonly<Record<CouplerKind, string>> = {
@@ -85,7 +86,7 @@ export const plainChoices: Readonly<Record<string, PlainChoice>> = {
   },
   liftCylinders: {
     label: 'lift cylinders that push together',
-    isCount: true,
+    says: 'number',
     usual: '1',
     options: [
       ['1', 'one'],
@@ -94,6 +95,7 @@ export const plainChoices: Readonly<Record<string, PlainChoice>> = {
       ['4', 'four'],
     ],
   },
+  ...driveChoices,
   liftAllowance: {
     label: 'how much of a rating is counted on',
     usual: 'tenPercentOff',
@@ -107,20 +109,46 @@ export const plainChoices: Readonly<Record<string, PlainChoice>> = {
 /** What a choice shows for what a document says. */
 export function chosenIn(choice: PlainChoice, raw: unknown): string {
   if (typeof raw === 'string' || typeof raw === 'number') return String(raw);
+  if (typeof raw === 'boolean') return raw ? 'yes' : 'no';
+  if (Array.isArray(raw)) return raw.join(', ');
   return choice.usual ?? '';
 }
 
 /** What a document says for a choice; nothing where it is what holds anyhow. */
 export function saidBy(choice: PlainChoice, chosen: string): unknown {
   if (chosen === '' || chosen === choice.usual) return undefined;
-  return choice.isCount === true ? Number(chosen) : chosen;
+  if (choice.says === 'yesOrNo') return chosen === 'yes';
+  if (choice.says === 'numbers') return chosen.split(', ').map(Number);
+  return choice.says === 'number' ? Number(chosen) : chosen;
 }
 
 /** What a person calls a reference point. */
-export const pointNames: Readonly<Record<string, string>> = {
+const pointNames: Readonly<Record<string, string>> = {
   shoulder: 'step to step of the pins',
   ballCentre: 'ball centre to ball centre',
   unsaid: 'not said where',
   innerFaces: 'inner faces of the balls',
   outerFaces: 'outer faces of the balls',
+  groove: 'the groove round the shaft',
+  shaftEnd: 'the end of the shaft',
+  crossCentre: 'the cross centre of the joint on it',
 };
+
+/** The same where a length runs from one point to its like. */
+const spanNames: Readonly<Record<string, string>> = {
+  crossCentre: 'cross centre to cross centre',
+  pinToPin: 'lock pin to lock pin',
+  yokeEnds: 'yoke end to yoke end',
+};
+
+/** What a person calls a reference point of a field. */
+export function pointName(path: string, point: string): string {
+  const name = path === 'shaft.closedLength' ? spanNames[point] : pointNames[point];
+  return name ?? point;
+}
+
+/** How a field's reference points are asked for: at one end of the tape, or at both. */
+export function pointsQuestion(path: string): string {
+  if (path.startsWith('shaft.yokeReach')) return 'measured from';
+  return path.endsWith('Behind') || path.endsWith('BehindAxle') ? 'measured to' : 'measured between';
+}

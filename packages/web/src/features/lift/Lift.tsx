@@ -1,4 +1,5 @@
 import { stationWords } from '@hitchwright/core/drawings';
+import { topicOf } from '@hitchwright/core/findings';
 import { useMemo, useState } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
 import type { Answered } from '../check/useAssessment.ts';
@@ -11,6 +12,7 @@ import type { Slider } from './LiftSlider.tsx';
 import { LiftWords } from './LiftWords.tsx';
 import { openPlace, type LiftPlace } from './place.ts';
 import { PlayButton } from './PlayButton.tsx';
+import type { PlotChoice } from './PlotSwitch.tsx';
 import { usePictures } from './usePictures.ts';
 import { usePlay, type Play } from './usePlay.ts';
 
@@ -25,6 +27,7 @@ export function Lift({ answered, sweep }: LiftProps) {
   const last = sweep.stations.length - 1;
   const [place] = useState(() => openPlace(openingStation(answered.answer, sweep)));
   const [said, setSaid] = useState('');
+  const [plots, setPlots] = useState(() => openingPlots(answered.answer));
   const heights = useMemo(() => namedHeights(sweep), [sweep]);
   const play = usePlay(place, last, heights);
   const slider = useSlider(answered, place, last, play);
@@ -41,11 +44,17 @@ export function Lift({ answered, sweep }: LiftProps) {
   const isPhone = format === 'phone';
   return (
     <>
-      <LiftPictures pictures={pictures} sweep={sweep} slider={slider} isPhone={isPhone} />
-      <div className="lift-controls">
+      <LiftPictures
+        pictures={pictures}
+        sweep={sweep}
+        slider={slider}
+        isPhone={isPhone}
+        plots={plots}
+        onPlots={setPlots}
+      >
         {isPhone ? null : <PlayButton play={play} />}
         <HeightJumps heights={heights} place={place} onJump={jump} />
-      </div>
+      </LiftPictures>
       <LiftWords pictures={pictures} place={place} />
       {isPhone ? <LiftBar sweep={sweep} heights={heights} play={play} slider={slider} /> : null}
       <p className="unseen" role="status">
@@ -53,6 +62,11 @@ export function Lift({ answered, sweep }: LiftProps) {
       </p>
     </>
   );
+}
+
+/** The plots of what the verdict turns on. */
+function openingPlots({ lead }: Answered['answer']): PlotChoice {
+  return lead !== null && topicOf(lead.id) === 'runs' ? 'drivePlots' : 'plots';
 }
 
 function useSlider({ answer }: Answered, place: LiftPlace, last: number, { stop }: Play): Slider {

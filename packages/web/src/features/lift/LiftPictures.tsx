@@ -1,7 +1,8 @@
-import type { CSSProperties } from 'react';
+import type { CSSProperties, ReactNode } from 'react';
 import type { Sweep } from './heights.ts';
 import { LiftDrawing } from './LiftDrawing.tsx';
 import { LiftSlider, type Slider } from './LiftSlider.tsx';
+import { PlotSwitch, type PlotChoice } from './PlotSwitch.tsx';
 import { onPlotsRuler, onViewRuler } from './ruler.ts';
 import type { LiftPaper } from './painter.ts';
 import type { Pictures } from './usePictures.ts';
@@ -10,34 +11,67 @@ interface LiftPicturesProps {
   readonly pictures: Pictures;
   readonly sweep: Sweep;
   readonly slider: Slider;
-  /** On a phone the slider has a bar of its own. */
+  /** On a phone the slider has a bar of its own, and both pairs of plots stand one below the other. */
   readonly isPhone: boolean;
+  readonly plots: PlotChoice;
+  readonly onPlots: (choice: PlotChoice) => void;
+  /** What moves the lift, below the pictures or in the room beside the top view. */
+  readonly children: ReactNode;
 }
 
-/** Side view and plots, side by side at one level where there is room, with a slider on each ruler that is drawn. */
-export function LiftPictures({ pictures, sweep, slider, isPhone }: LiftPicturesProps) {
+/** The pictures of a lift: view and plots side by side at one level where there is room, the drive from above below them. */
+export function LiftPictures(props: LiftPicturesProps) {
+  const { pictures, isPhone, plots, onPlots, children } = props;
   const { paper } = pictures;
-  const { place } = slider;
-  const viewHasRuler = !paper.areBeside && !isPhone;
+  const shown = paper.hasDrive ? plots : 'plots';
+  const both = isPhone && paper.hasDrive;
   return (
-    <div className="lift-sheet" style={columnsOf(paper)}>
-      <div className="lift-ruled">
-        <LiftDrawing pictures={pictures} which="view" place={place} />
-        {viewHasRuler ? (
-          <LiftSlider className="lift-slider-upright" style={onViewRuler(paper, sweep)} slider={slider} />
-        ) : null}
-      </div>
-      <div className="lift-ruled">
-        <LiftDrawing pictures={pictures} which="plots" place={place} />
-        <LiftSlider
-          className="lift-slider-upright"
-          style={onPlotsRuler(paper, sweep)}
-          slider={slider}
-          isSecond={viewHasRuler || isPhone}
-        />
-      </div>
+    <div className={sheetClass(paper)} style={columnsOf(paper)}>
+      <View {...props} />
+      {paper.hasDrive && !isPhone ? <PlotSwitch shown={shown} onShow={onPlots} /> : null}
+      <Plots key={both ? 'plots' : shown} {...props} which={both ? 'plots' : shown} />
+      {both ? <Plots {...props} which="drivePlots" /> : null}
+      {paper.hasDrive ? (
+        <div className="lift-top">
+          <LiftDrawing pictures={pictures} which="top" place={props.slider.place} />
+        </div>
+      ) : null}
+      <div className="lift-controls">{children}</div>
     </div>
   );
+}
+
+function viewHasRuler({ paper }: Pictures, isPhone: boolean): boolean {
+  return !paper.areBeside && !isPhone;
+}
+
+function View({ pictures, sweep, slider, isPhone }: LiftPicturesProps) {
+  return (
+    <div className="lift-ruled lift-view">
+      <LiftDrawing pictures={pictures} which="view" place={slider.place} />
+      {viewHasRuler(pictures, isPhone) ? (
+        <LiftSlider className="lift-slider-upright" style={onViewRuler(pictures.paper, sweep)} slider={slider} />
+      ) : null}
+    </div>
+  );
+}
+
+function Plots({ pictures, sweep, slider, isPhone, which }: LiftPicturesProps & { readonly which: PlotChoice }) {
+  return (
+    <div className="lift-ruled lift-plots">
+      <LiftDrawing pictures={pictures} which={which} place={slider.place} />
+      <LiftSlider
+        className="lift-slider-upright"
+        style={onPlotsRuler(pictures.paper, sweep)}
+        slider={slider}
+        isSecond={viewHasRuler(pictures, isPhone) || isPhone}
+      />
+    </div>
+  );
+}
+
+function sheetClass({ areBeside, hasDrive }: LiftPaper): string {
+  return ['lift-sheet', areBeside ? 'lift-beside' : '', hasDrive ? 'lift-driven' : ''].filter(Boolean).join(' ');
 }
 
 function columnsOf({ areBeside, view, plots }: LiftPaper): CSSProperties {

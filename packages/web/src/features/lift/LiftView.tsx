@@ -1,4 +1,5 @@
 import type { Answered } from '../check/useAssessment.ts';
+import { ShaftDrawing } from '../check/ShaftDrawing.tsx';
 import { Lift } from './Lift.tsx';
 import { LiftUnknown } from './LiftUnknown.tsx';
 import './lift.css';
@@ -10,13 +11,18 @@ interface LiftViewProps {
 
 /** The side view through the lift, or what to measure so that there can be one. */
 export function LiftView({ answered, onMeasure }: LiftViewProps) {
-  const { answer, setup } = answered;
+  const { answer, setup, drawings } = answered;
   return (
     <section className="drawing lift" aria-label="Side view through the lift">
       {answer.sweep === null ? (
         <LiftUnknown setup={setup} basis={answer.liftBasis} onMeasure={onMeasure} />
       ) : (
         <Lift answered={answered} sweep={answer.sweep} />
+      )}
+      {drawings?.shaft == null ? null : (
+        <div className="lift-shaft">
+          <ShaftDrawing pictures={drawings.shaft} />
+        </div>
       )}
     </section>
   );

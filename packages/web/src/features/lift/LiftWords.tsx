@@ -20,10 +20,10 @@ export function LiftWords({ pictures, place }: LiftWordsProps) {
 }
 
 function Words({ pictures, place }: LiftWordsProps) {
-  const words = useAtPlace(place, (station) => pictureAt(pictures, station)?.words ?? '');
-  return (
-    <p>
-      <Figures text={words} />
+  const words = useAtPlace(place, (station) => (pictureAt(pictures, station)?.words ?? []).join('\n'));
+  return words.split('\n').map((paragraph, i) => (
+    <p key={i}>
+      <Figures text={paragraph} />
     </p>
-  );
+  ));
 }

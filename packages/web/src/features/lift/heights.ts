@@ -1,5 +1,5 @@
 import type { Answer } from '@hitchwright/core/assess';
-import { topicOf } from '@hitchwright/core/findings';
+import { topicOf, type CheckId } from '@hitchwright/core/findings';
 
 /** The lift of an answer, seen at every height. */
 export type Sweep = NonNullable<Answer['sweep']>;
@@ -44,12 +44,44 @@ function stepOf({ stations }: Sweep): number {
 }
 
 /** Where the view opens: at the height that the verdict turns on, else where it is carried. */
-export function openingStation({ lead }: Answer, sweep: Sweep): number {
+export function openingStation({ lead, shaft }: Pick<Answer, 'lead' | 'shaft'>, sweep: Sweep): number {
   const last = sweep.stations.length - 1;
   if (lead?.id === 'pickUp.height') return 0;
   if (lead?.id === 'work.height' || lead?.id === 'work.attitude') return stationNear(sweep, sweep.work ?? 0);
   if (lead !== null && topicOf(lead.id) === 'lifts' && sweep.stallProven === null) return last;
-  return stationNear(sweep, sweep.stallProven ?? sweep.carry ?? sweep.work ?? sweep.stations[last]?.ballHeight ?? 0);
+  const drive = lead === null || shaft === null ? null : driveHeight(lead.id, shaft);
+  const height = drive ?? sweep.stallProven ?? sweep.carry ?? sweep.work ?? sweep.stations[last]?.ballHeight;
+  return stationNear(sweep, height ?? 0);
+}
+
+type ShaftSweep = NonNullable<Answer['shaft']>;
+type ShaftStation = ShaftSweep['stations'][number];
+
+/** Ball height at which a check of the drive is at its worst; null where no one height is [mm]. */
+function driveHeight(id: CheckId, shaft: ShaftSweep): number | null {
+  const { stations, turnsFrom, turnsTo } = shaft;
+  const step = Math.abs((stations[1]?.ballHeight ?? 0) - (stations[0]?.ballHeight ?? 0));
+  const turning = stations.filter(({ ballHeight }) => ballHeight > turnsFrom - step && ballHeight < turnsTo + step);
+  const most = (among: readonly ShaftStation[], of: (station: ShaftStation) => number): number | null =>
+    [...among].sort((a, b) => of(b) - of(a))[0]?.ballHeight ?? null;
+  switch (id) {
+    case 'shaft.bottoming':
+      return shaft.shortestAt;
+    case 'shaft.apart':
+      return shaft.longestAt;
+    case 'shaft.overlap':
+      return most(turning, ({ longest }) => longest);
+    case 'shaft.tractorJoint':
+      return most(turning, ({ tractorAngle }) => tractorAngle);
+    case 'shaft.implementJoint':
+      return most(turning, ({ implementAngle }) => implementAngle);
+    case 'shaft.tractorJointRaised':
+      return most(stations, ({ tractorAngle }) => tractorAngle);
+    case 'shaft.implementJointRaised':
+      return most(stations, ({ implementAngle }) => implementAngle);
+    default:
+      return null;
+  }
 }
 
 /** How far along the ruler a station lies, from 0 to 1. */

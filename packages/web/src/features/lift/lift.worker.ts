@@ -1,6 +1,6 @@
-import { openLiftPictures, sceneToSvg, type LiftPictures } from '@hitchwright/core/drawings';
+import { openLiftPictures, sceneToSvg, type LiftPictures, type Scene } from '@hitchwright/core/drawings';
 import { drawnPicture } from './drawnPicture.ts';
-import type { LiftDelivery, LiftOrder, LiftPaper, LiftPicture } from './painter.ts';
+import type { LiftDelivery, LiftDrawingName, LiftOrder, LiftPaper, LiftPicture } from './painter.ts';
 
 type Numbered = LiftOrder & { readonly number: number };
 
@@ -37,14 +37,37 @@ function nearestFirst(count: number, first: number): number[] {
 function paperOf(pictures: LiftPictures, station: number): LiftPaper {
   const [view, plots] = [pictures.view(station), pictures.plots(station)];
   const { areBeside } = pictures;
-  return { areBeside, view: view.bounds, plots: plots.bounds, viewScale: view.scale, plotScale: plots.scale };
+  return {
+    areBeside,
+    hasDrive: pictures.top !== undefined && pictures.shaftPlots !== undefined,
+    view: view.bounds,
+    plots: plots.bounds,
+    viewScale: view.scale,
+    plotScale: plots.scale,
+  };
 }
 
 function pictureAt(pictures: LiftPictures, station: number, format: string): LiftPicture {
-  const [view, plots] = [pictures.view(station), pictures.plots(station)];
-  return {
-    view: drawnPicture(sceneToSvg(view, { idPrefix: `side-${format}` })),
-    plots: drawnPicture(sceneToSvg(plots, { idPrefix: `plots-${format}` })),
-    words: view.description,
+  const scenes: Partial<Record<LiftDrawingName, Scene | undefined>> = {
+    view: pictures.view(station),
+    plots: pictures.plots(station),
+    top: pictures.top?.(station),
+    drivePlots: pictures.shaftPlots?.(station),
   };
+  const drawings = Object.entries(scenes).flatMap(([name, scene]) =>
+    scene === undefined ? [] : [[name, drawnPicture(sceneToSvg(scene, { idPrefix: `${name}-${format}` }))] as const],
+  );
+  return { drawings: Object.fromEntries(drawings), words: wordsOf(scenes) };
+}
+
+/** What each drawing tells, and nothing twice. */
+function wordsOf({ view, top, drivePlots }: Partial<Record<LiftDrawingName, Scene | undefined>>): string[] {
+  const said = new Set<string>();
+  const fresh = (scene: Scene | undefined): string[] => {
+    const sentences = (scene?.description ?? '').split(/(?<=[.:]) (?=\p{Lu})/u);
+    const told = sentences.filter((sentence) => sentence !== '' && !said.has(sentence));
+    for (const sentence of told) said.add(sentence);
+    return told;
+  };
+  return [fresh(view), [...fresh(top), ...fresh(drivePlots)]].map((told) => told.join(' ')).filter(Boolean);
 }

@@ -18,17 +18,22 @@ export interface DrawnPicture {
   readonly items: readonly string[];
 }
 
-/** The lift at one height: side view and plots, and both in words. */
+/** The drawings of a lift: from the side, what it manages, the drive from above, and what the drive shaft does. */
+export type LiftDrawingName = 'view' | 'plots' | 'top' | 'drivePlots';
+
+/** The lift at one height: its drawings, those of a drive where there is one, and all in words. */
 export interface LiftPicture {
-  readonly view: DrawnPicture;
-  readonly plots: DrawnPicture;
-  readonly words: string;
+  readonly drawings: Readonly<Partial<Record<LiftDrawingName, DrawnPicture>>>;
+  /** One paragraph for the view, and one for what the drive adds to it. */
+  readonly words: readonly string[];
 }
 
-/** The paper of both drawings, the same at every height [scene mm]. */
+/** The paper of view and plots, the same at every height [scene mm]. The plots of lift and drive share theirs. */
 export interface LiftPaper {
   /** Whether view and plots stand side by side, at one level. */
   readonly areBeside: boolean;
+  /** Whether a drive is drawn too. */
+  readonly hasDrive: boolean;
   readonly view: Bounds;
   readonly plots: Bounds;
   /** Scene millimetres to one millimetre of their paper. */

@@ -48,11 +48,25 @@ export function SearchPanel({ machine, onlySamples = false, onClose, onChoose }:
     dialog.current?.close();
     onChoose(choice);
   };
+  /** The browser tells of a closed dialog only later, when the word that has focus again may have been pressed: the page is told now. */
+  const leave = (): void => {
+    dialog.current?.close();
+    onClose();
+  };
   return (
-    <dialog ref={dialog} className="search" aria-labelledby="search-title" onClose={onClose}>
+    <dialog
+      ref={dialog}
+      className="search"
+      aria-labelledby="search-title"
+      onCancel={(event) => {
+        event.preventDefault();
+        leave();
+      }}
+      onClose={onClose}
+    >
       <div className="search-head">
         <h2 id="search-title">{titles[machine]}</h2>
-        <button type="button" className="quiet" onClick={() => dialog.current?.close()}>
+        <button type="button" className="quiet" onClick={leave}>
           Close
         </button>
       </div>

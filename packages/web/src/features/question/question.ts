@@ -8,8 +8,8 @@ const unnamed: Readonly<Record<Machine, string>> = {
   coupler: 'coupler without a name',
 };
 
-/** The record of a machine in a document that may be of any shape; null where there is none. */
-export function recordAt(document: SetupDocument | null, machine: Machine): SetupDocument | null {
+/** The record of a machine, or of the drive shaft, in a document that may be of any shape; null where there is none. */
+export function recordAt(document: SetupDocument | null, machine: Machine | 'shaft'): SetupDocument | null {
   const record = document?.[machine];
   return typeof record === 'object' && record !== null ? (record as SetupDocument) : null;
 }
@@ -27,7 +27,10 @@ export function isWhole(document: SetupDocument | null): document is SetupDocume
   return recordAt(document, 'tractor') !== null && recordAt(document, 'implement') !== null;
 }
 
-/** The document with another machine in it. The sample yard's shelf of parts comes and goes with its implements. */
+/**
+ * The document with another machine in it. The sample yard's shelf of parts, and the drive shaft that is meant for an
+ * implement by name, come and go with its implements.
+ */
 export function withMachine(
   document: SetupDocument | null,
   machine: Machine,
@@ -36,12 +39,16 @@ export function withMachine(
   const base = document ?? { hitchwright: 1 };
   const chosen = withEdits(base, [{ path: machine, value: record ?? undefined }]);
   if (machine !== 'implement') return chosen;
-  return withEdits(chosen, [{ path: 'parts', value: record === null ? undefined : shelfFor(record) }]);
+  const { parts, shaft } = record === null ? {} : besideImplement(record);
+  return withEdits(chosen, [
+    { path: 'parts', value: parts },
+    { path: 'shaft', value: shaft },
+  ]);
 }
 
-function shelfFor(implement: SetupDocument): unknown {
-  if (recordNamed('implement', nameOf(implement, '')) === null) return undefined;
-  return setupFrom(sampleYard, {}, null, implement)['parts'];
+function besideImplement(implement: SetupDocument): SetupDocument {
+  if (recordNamed('implement', nameOf(implement, '')) === null) return {};
+  return setupFrom(sampleYard, {}, null, implement);
 }
 
 /** Names of the machines in a document that are records of the sample yard. */

@@ -1,0 +1,92 @@
+import { readSetup, type Setup, type SetupDocument, type Value } from '@hitchwright/core/records';
+import { printBoth, type UnitSystem } from '@hitchwright/core/units';
+import { sampleNames } from '../question/question.ts';
+import { nameOf, sampleYard } from '../yard/sampleYard.ts';
+
+/** A drive shaft that can be taken. */
+export interface ShelfShaft {
+  readonly name: string;
+  /** As a setup takes it. */
+  readonly record: SetupDocument;
+  /** Closed length from cross to cross, and overlap [mm]; null where it is not known. */
+  readonly closed: number | null;
+  readonly overlap: number | null;
+  readonly note: string;
+}
+
+export interface Shelf {
+  readonly shafts: readonly ShelfShaft[];
+  /** The longest closed length [mm]. */
+  readonly longest: number;
+  readonly chosen: ShelfShaft | 'typed' | 'none';
+}
+
+/** The drive shafts at hand: those of the setup, and those of the sample yard where the question is about it. */
+export function shelfFor(document: SetupDocument, system: UnitSystem): Shelf {
+  const parts = [
+    ...partsIn(document['parts']),
+    ...(sampleNames(document).length === 0 ? [] : (sampleYard.parts ?? [])),
+  ];
+  const found = new Map<string, ShelfShaft>();
+  for (const part of parts) {
+    const shaft = shelfShaft(part, document, system);
+    if (shaft !== null && !found.has(shaft.name)) found.set(shaft.name, shaft);
+  }
+  const shafts = [...found.values()];
+  return {
+    shafts,
+    longest: Math.max(1, ...shafts.map(({ closed }) => closed ?? 0)),
+    chosen: chosenOf(document, shafts),
+  };
+}
+
+function chosenOf(document: SetupDocument, shafts: readonly ShelfShaft[]): Shelf['chosen'] {
+  const own = document['shaft'];
+  if (own === undefined) return 'none';
+  return shafts.find(({ record }) => JSON.stringify(record) === JSON.stringify(own)) ?? 'typed';
+}
+
+function partsIn(parts: unknown): readonly SetupDocument[] {
+  return Array.isArray(parts) ? (parts as SetupDocument[]) : [];
+}
+
+function shelfShaft(part: SetupDocument, document: SetupDocument, system: UnitSystem): ShelfShaft | null {
+  const record = part['shaft'];
+  if (part['kind'] !== 'driveShaft' || typeof record !== 'object' || record === null) return null;
+  const shaft = readShaft(record as SetupDocument, document);
+  const closed = shaft.closedLength?.provenance.from === undefined ? middle(shaft.closedLength) : null;
+  return {
+    name: nameOf(part, 'drive shaft without a name'),
+    record: record as SetupDocument,
+    closed,
+    overlap: middle(shaft.closedOverlap),
+    note: noteOf(shaft, system),
+  };
+}
+
+function readShaft(shaft: SetupDocument, { units }: SetupDocument): NonNullable<Setup['shaft']> {
+  const reading = readSetup({
+    hitchwright: 1,
+    ...(units === undefined ? {} : { units }),
+    tractor: {},
+    implement: {},
+    shaft,
+  });
+  return reading.ok ? (reading.setup.shaft ?? {}) : {};
+}
+
+function noteOf({ closedLength, closedOverlap, series }: NonNullable<Setup['shaft']>, system: UnitSystem): string {
+  const length = (words: string, value: Value | undefined): string[] => {
+    const size = middle(value);
+    return size === null ? [] : [`${words} ${printBoth(size, 'length', { system })}`];
+  };
+  const size = series === undefined ? [] : [`size ${series}`];
+  return [...length('closed', closedLength), ...length('overlap', closedOverlap), ...size].join(', ');
+}
+
+function middle(value: Value | undefined): number | null {
+  if (value === undefined || value.kind === 'unknown') return null;
+  if (value.kind === 'stated') return value.value;
+  if (value.kind === 'uncertain' || value.kind === 'default') return (value.bound.low + value.bound.high) / 2;
+  return null;
+}
