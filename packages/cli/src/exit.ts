@@ -1,4 +1,6 @@
-/** Exit codes, published in `hitchwright --help`: hook-up and lift stand behind them, drive and balance not yet. */
+import type { Outcome } from '@hitchwright/core/assess';
+
+/** Exit codes, published in `hitchwright --help`: hook-up, drive and lift stand behind them, balance not yet. */
 export const exitCodes = {
   works: 0,
   internalFault: 1,
@@ -7,6 +9,11 @@ export const exitCodes = {
   measureFirst: 4,
   willNot: 5,
 } as const;
+
+/** The exit code of an outcome; a verdict on nothing at all is a fault of ours. */
+export function exitCodeOf(outcome: Outcome): number {
+  return outcome === 'notChecked' || outcome === 'notNeeded' ? exitCodes.internalFault : exitCodes[outcome];
+}
 
 /** Thrown where the command itself was given wrongly; the message says what to type. */
 export class UsageError extends Error {}

@@ -3,16 +3,25 @@ export const generalHelp = `hitchwright: will this implement go on that tractor?
 
   hitchwright check FILE [--json] [--units us|metric]
                          [--svg OUT] [--side OUT] [--plots OUT]
-      Reads a setup (tractor, perhaps a coupler, implement) and says whether it
-      hooks up and lifts, by how much it misses, what to measure and which parts
-      cure it.
+                         [--top OUT] [--drive-plots OUT] [--shaft OUT]
+      Reads a setup (tractor, perhaps a coupler, implement, perhaps a drive
+      shaft) and says whether it hooks up, runs and lifts, by how much it
+      misses, what to measure and which parts cure it.
       FILE is a setup in JSON; - reads standard input.
-        --json         the whole answer as JSON on standard output
-        --units        us (inches first) or metric (millimetres first);
-                       otherwise the setup's own "units", else us
-        --svg OUT      writes the rear view, to scale, to the file OUT
-        --side OUT     writes the side view in three positions of the lift
-        --plots OUT    writes attitude and lift against ball height
+        --json             the whole answer as JSON on standard output
+        --units            us (inches first) or metric (millimetres first);
+                           otherwise the setup's own "units", else us
+        --svg OUT          writes the rear view, to scale, to the file OUT
+        --side OUT         writes the side view in three positions of the lift
+        --plots OUT        writes attitude and lift against ball height
+        --top OUT          writes the drive from above
+        --drive-plots OUT  writes overlap and joint angles against ball height
+        --shaft OUT        writes the drive shaft by itself: where to measure
+                           and, where a cure cuts it, what to cut
+
+  hitchwright shafts FILE [--json] [--units us|metric]
+      Tries every drive shaft among the setup's parts in the setup and says of
+      each whether it serves at every position, and why not; the best first.
 
   hitchwright schema
       Prints the JSON Schema of a setup.
@@ -27,15 +36,19 @@ How figures are written in a setup
   left out, or null               not known: the class of the category stands in
                                   where there is one, otherwise it is asked for
 
-Exit codes (hook-up and lift: none of them says that a setup is safe to run)
-  0  hooks up and lifts      3  hooks up with parts, and lifts   1  internal fault
-  4  measure first           5  will not hook up, or not lift    2  bad input, all
-                                                                    errors listed
+Exit codes of check (none of them says that a setup is safe to run)
+  0  hooks up, lifts, and runs where it is driven    1  internal fault
+  3  the same with parts                             2  bad input, all
+  4  measure first                                      errors listed
+  5  will not hook up, not run or not lift
+Exit codes of shafts are those of the drive with the best shaft: 0 where one
+serves.
 
 Examples
   hitchwright check examples/setups/box-blade-on-coupler.json
   hitchwright check my-setup.json --units metric --svg rear-view.svg
   cat my-setup.json | hitchwright check - --json
+  hitchwright shafts examples/setups/tiller-driven-direct.json
 
 The operator's manuals, the makers and local rules come before any answer here.
 `;

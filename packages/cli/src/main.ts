@@ -1,10 +1,12 @@
 import { checkCommand } from './commands/check.ts';
 import { schemaCommand } from './commands/schema.ts';
+import { shaftsCommand } from './commands/shafts.ts';
 import { exitCodes, UsageError } from './exit.ts';
 import { generalHelp } from './help.ts';
 
 const commands: Readonly<Record<string, (words: readonly string[]) => Promise<number> | number>> = {
   check: checkCommand,
+  shafts: shaftsCommand,
   schema: schemaCommand,
 };
 

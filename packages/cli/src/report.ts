@@ -18,9 +18,8 @@ import {
   topicWords,
   verdictWords,
 } from '@hitchwright/core/words';
+import { entries, wrapped } from './lines.ts';
 import { visible } from './visible.ts';
-
-const lineLength = 78;
 
 const marks: Readonly<Record<Finding['status'], string>> = {
   pass: 'fits',
@@ -82,29 +81,29 @@ function topics(answer: Answer): string {
 }
 
 function findingLines(answer: Answer, setup: Setup, system: UnitSystem): string {
-  const shown = answer.findings.filter((finding) => finding.status !== 'notNeeded');
+  const shown = answer.findings.filter((finding) => finding.status !== 'notNeeded' && !waitsForDriven(finding));
   const lines = shown.flatMap((finding) => {
     const [first = '', ...rest] = wrapped(sentenceOf(finding, setup, system), 14);
     return [`  ${marks[finding.status].padEnd(12)}${titleOf(finding)}`, `${first}`, ...rest];
   });
   const note = shown.some((finding) => finding.status === 'cured') ? ['  * cured by a part below'] : [];
-  return ['Findings', ...lines, ...note].join('\n');
+  return ['Findings', ...lines, ...driveLines(answer), ...note].join('\n');
 }
 
-function list(heading: string, entries: readonly (string | null)[]): string {
-  const lines = entries
-    .filter((entry) => entry !== null)
-    .flatMap((entry) => wrapped(visible(entry), 4).map((line, i) => (i === 0 ? `  - ${line.trimStart()}` : line)));
+/** Nobody said whether a shaft drives the implement: every check of the drive waits for that one word. */
+function waitsForDriven({ status, reason }: Finding): boolean {
+  return status === 'notChecked' && reason === 'driven';
+}
+
+function driveLines({ findings }: Answer): string[] {
+  if (!findings.some(waitsForDriven)) return [];
+  return [
+    `  ${marks.notChecked.padEnd(12)}Drive`,
+    ...wrapped('Not checked: say whether a drive shaft drives it ("driven").', 14),
+  ];
+}
+
+function list(heading: string, texts: readonly (string | null)[]): string {
+  const lines = entries(texts.filter((text) => text !== null));
   return lines.length === 0 ? '' : [heading, ...lines].join('\n');
-}
-
-/** Words set to the width of a terminal, indented. */
-function wrapped(text: string, indent: number): string[] {
-  const lines: string[] = [''];
-  for (const word of text.split(' ')) {
-    const last = lines[lines.length - 1] as string;
-    if (last !== '' && last.length + word.length + 1 > lineLength - indent) lines.push(word);
-    else lines[lines.length - 1] = last === '' ? word : `${last} ${word}`;
-  }
-  return lines.map((line) => ' '.repeat(indent) + line);
 }

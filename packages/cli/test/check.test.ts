@@ -17,6 +17,18 @@ function run(words: readonly string[], input = '') {
   });
 }
 
+/** The tiller with a shaft that has to be cut. */
+function tooLong(): string {
+  const setup = JSON.parse(readFileSync(join(setups, 'tiller-driven-direct.json'), 'utf8')) as {
+    readonly parts: readonly { readonly name: string; readonly shaft?: object }[];
+  };
+  return JSON.stringify({
+    ...setup,
+    shaft: setup.parts.find(({ name }) => name.startsWith('medium'))?.shaft,
+    parts: [],
+  });
+}
+
 function file(name: string, text: string): string {
   const path = join(folder, name);
   writeFileSync(path, text);
@@ -25,7 +37,7 @@ function file(name: string, text: string): string {
 
 describe('hitchwright check', () => {
   const samples = [
-    ['tiller-direct.json', 0, 'HOOK-UP AND LIFT: HOOKS UP AND LIFTS'],
+    ['tiller-direct.json', 0, 'HOOK-UP, DRIVE AND LIFT: HOOKS UP AND LIFTS'],
     ['box-blade-on-coupler.json', 3, 'too high for the\n  top hook'],
     ['flail-measure-first.json', 4, 'MEASURE FIRST'],
   ] as const;
@@ -35,7 +47,8 @@ describe('hitchwright check', () => {
       expect(stderr).toBe('');
       expect(status).toBe(code);
       expect(stdout).toContain(text);
-      expect(stdout).toContain('Runs            not checked yet');
+      expect(stdout).toContain('Runs            say whether a shaft drives it');
+      expect(stdout.match(/whether a drive shaft drives it/g)).toHaveLength(1);
     });
   }
   test('a setup that nothing cures ends with exit code 5', () => {
@@ -49,7 +62,7 @@ describe('hitchwright check', () => {
     const { stdout, status } = run(['check', join(setups, 'box-blade-on-coupler.json'), '--json']);
     const answer = JSON.parse(stdout) as Record<string, unknown>;
     expect(status).toBe(3);
-    expect(answer).toMatchObject({ scope: 'hook-up and lift', saysSafeToRun: false, leadFinding: 'rear.mast' });
+    expect(answer).toMatchObject({ scope: 'hook-up, drive and lift', saysSafeToRun: false, leadFinding: 'rear.mast' });
     expect(answer['outcomes']).toEqual({
       hooksUp: 'withParts',
       runs: 'notChecked',
@@ -72,6 +85,28 @@ describe('hitchwright check', () => {
     const unknown = run(['check', '-', '--side', side], '{"hitchwright":1,"tractor":{},"implement":{}}');
     expect(unknown.status).toBe(2);
     expect(unknown.stderr).toContain('placed on the tractor');
+  });
+  test('--top, --drive-plots and --shaft draw the drive, and say what is missing where there is none', () => {
+    const options = ['--top', '--drive-plots', '--shaft'];
+    const out = (option: string): string => join(folder, `${option.slice(2)}.svg`);
+    const asked = options.flatMap((option) => [option, out(option)]);
+    const { status, stdout } = run(['check', join(setups, 'tiller-driven-direct.json'), ...asked]);
+    expect(status).toBe(0);
+    expect(stdout).toContain('HOOKS UP, RUNS AND LIFTS');
+    expect(stdout).toContain('The drive by each set of rules');
+    for (const option of options) expect(readFileSync(out(option), 'utf8'), option).toMatch(/^<svg[^>]+viewBox/);
+    for (const option of options) {
+      const undriven = run(['check', join(setups, 'box-blade-direct.json'), option, out(option)]);
+      expect(undriven.status, option).toBe(2);
+      expect(undriven.stderr, option).toContain('the drive is drawn where');
+    }
+  });
+  test('--shaft marks what a cure cuts', () => {
+    const out = join(folder, 'cut.svg');
+    const { status, stdout } = run(['check', '-', '--shaft', out], tooLong());
+    expect(status).toBe(3);
+    expect(stdout).toMatch(/Cut 1 9\/16 in \(40 mm\) off both tubes[\s\S]*returned once cut/);
+    expect(readFileSync(out, 'utf8')).toContain('off both tubes and both guards');
   });
   test('--svg writes a drawing', () => {
     const out = join(folder, 'rear.svg');

@@ -1,6 +1,7 @@
 import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setupFrom, type SetupDocument, type YardDocument } from '@hitchwright/core/records';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import { root, run } from './spawned.ts';
@@ -20,6 +21,11 @@ const exits: Readonly<Record<string, number>> = {
   'rented-aerator-on-coupler.json': 5,
   'ripper-two-pin-rows.json': 3,
   'tiller-direct.json': 0,
+  'chipper-on-small-tractor.json': 5,
+  'snow-blower-direct.json': 5,
+  'stone-burier-direct.json': 5,
+  'tiller-driven-direct.json': 0,
+  'tiller-driven-on-coupler.json': 3,
   ...Object.fromEntries(kinds.map((kind) => [`kinds/${kind}-fits.json`, 0])),
   ...Object.fromEntries(kinds.map((kind) => [`kinds/${kind}-fails.json`, 5])),
 };
@@ -32,17 +38,37 @@ const files = readdirSync(setups, { recursive: true, encoding: 'utf8' })
   .filter((name) => name.endsWith('.json'))
   .map((name) => name.replaceAll('\\', '/'));
 
+/** Setups of the drive are the sample yard's own records put together. */
+const driven = [
+  'chipper-on-small-tractor',
+  'snow-blower-direct',
+  'stone-burier-direct',
+  'tiller-driven-direct',
+  'tiller-driven-on-coupler',
+];
+
 describe('the example setups', () => {
+  test('those with a drive are what the sample yard gives', () => {
+    const yard = JSON.parse(readFileSync(join(root, 'examples/sample-yard.json'), 'utf8')) as YardDocument;
+    for (const name of driven) {
+      const setup = json(`${name}.json`) as Record<'tractor' | 'coupler' | 'implement', SetupDocument | undefined>;
+      const record = (records: readonly SetupDocument[], one: SetupDocument | undefined): SetupDocument | null =>
+        records.find((other) => one !== undefined && other['name'] === one['name']) ?? null;
+      const [tractor, implement] = [record(yard.tractors, setup.tractor), record(yard.implements, setup.implement)];
+      if (tractor === null || implement === null) throw new Error(`${name}: not of the sample yard`);
+      expect(setup, name).toEqual(setupFrom(yard, tractor, record(yard.couplers, setup.coupler), implement));
+    }
+  });
   test('each has its exit code in the list', () => {
     expect([...files].sort()).toEqual(Object.keys(exits).sort());
   });
   for (const [name, code] of Object.entries(exits)) {
-    test(`${name}: exit code ${code}, and it says that it answers for hook-up and lift`, () => {
+    test(`${name}: exit code ${code}, and it says that it answers for hook-up, drive and lift`, () => {
       const { status, stdout, stderr } = run(['check', join(setups, name), '--json']);
       expect(status).toBe(code);
       expect(stderr).toBe('');
       const answer = JSON.parse(stdout) as Record<string, unknown>;
-      expect(answer).toMatchObject({ hitchwright: 1, scope: 'hook-up and lift', saysSafeToRun: false });
+      expect(answer).toMatchObject({ hitchwright: 1, scope: 'hook-up, drive and lift', saysSafeToRun: false });
       expect(stdout).not.toMatch(/NaN|Infinity/);
     });
   }
@@ -110,15 +136,16 @@ describe('ways of asking', () => {
   test('--help names every command, every option and every exit code with its meaning', () => {
     const { stdout, status } = run(['--help']);
     expect(status).toBe(0);
-    for (const word of ['check FILE', 'schema', '--json', '--units', '--svg', '--side', '--plots'])
+    for (const word of ['check FILE', 'shafts FILE', 'schema', '--json', '--units', '--svg', '--side', '--plots'])
       expect(stdout).toContain(word);
+    for (const word of ['--top', '--drive-plots', '--shaft']) expect(stdout).toContain(word);
     for (const exit of [
-      /\b0 {2}hooks up and lifts/,
+      /\b0 {2}hooks up, lifts, and runs where it is driven/,
       /\b1 {2}internal fault/,
       /\b2 {2}bad input/,
-      /\b3 {2}hooks up with parts, and lifts/,
+      /\b3 {2}the same with parts/,
       /\b4 {2}measure first/,
-      /\b5 {2}will not hook up, or not lift/,
+      /\b5 {2}will not hook up, not run or not lift/,
     ]) {
       expect(stdout).toMatch(exit);
     }

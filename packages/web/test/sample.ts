@@ -1,5 +1,5 @@
-import { linkOf } from '@hitchwright/core/exchange';
-import { setupFrom, type SetupDocument, type YardDocument } from '@hitchwright/core/records';
+import { linkOf, readLink } from '@hitchwright/core/exchange';
+import { atPath, setupFrom, type SetupDocument, type YardDocument } from '@hitchwright/core/records';
 import { readFileSync } from 'node:fs';
 
 const file = new URL('../../../examples/sample-yard.json', import.meta.url);
@@ -16,8 +16,29 @@ export function named(records: readonly SetupDocument[], words: string): SetupDo
 
 /** The fragment of a check of the sample yard, by words in the names; no words, no coupler. */
 export function checkOf(implement: string, tractor: string, coupler: string): string {
+  return linked(documentOf(implement, tractor, coupler));
+}
+
+/** The setup of such a check. */
+export function documentOf(implement: string, tractor: string, coupler: string): SetupDocument {
   const between = coupler === '' ? null : named(yard.couplers, coupler);
-  return linkOf(setupFrom(yard, named(yard.tractors, tractor), between, named(yard.implements, implement)));
+  return setupFrom(yard, named(yard.tractors, tractor), between, named(yard.implements, implement));
+}
+
+/** The fragment of a setup. */
+export function linked(document: SetupDocument): string {
+  return linkOf(document);
+}
+
+/** The tiller on the 35 with a drive shaft of the shelf in the place of its own. */
+export function tillerWith(shaft: string): SetupDocument {
+  return { ...documentOf('tiller', '35', ''), shaft: named(yard.parts ?? [], shaft)['shaft'] };
+}
+
+/** What a link carries at a path. */
+export function valueIn(address: string, path: string): unknown {
+  const link = readLink(new URL(address).hash);
+  return link.ok ? atPath(link.document, path) : link.errors;
 }
 
 /** The fragment of a check whose tractor has a lift rating, but no links placed on it. */

@@ -52,7 +52,13 @@ export function serveText(answer: Driven, system: UnitSystem): string {
   const { runs } = answer.outcomes;
   const lead = driveLead(answer);
   if (lead === null) return serveWords[runs];
-  return `${shortly[runs] ?? serveWords[runs]}: ${shortOf(lead, system)}`;
+  return `${shortly[runs] ?? serveWords[runs]}: ${shortOf(atWorst(lead), system)}`;
+}
+
+/** A finding with its miss at the worst only: a cell has no room for a range. */
+function atWorst(finding: Finding): Finding {
+  const { margin } = finding;
+  return margin === null || margin.low === null ? finding : { ...finding, margin: { ...margin, high: margin.low } };
 }
 
 /** How the drive stands, before its reason. */

@@ -23,12 +23,17 @@ export const driveRuleWords: Readonly<Record<DriveRuleName, string>> = {
 export function driveRuleText(name: DriveRuleName, system: UnitSystem): string {
   const { clearance, overlap, turningAngle, stopAngle } = driveRules(name);
   const size = (value: number): string => sizeText(value, system);
-  const wanted = overlap.kind === 'length' ? size(overlap.figure.value) : shareWords(overlap.figure.value);
-  return `${size(clearance.value)} left at its shortest, ${wanted} of overlap while it turns, joints up to ${turningAngle.value}° turning, drive off above ${stopAngle.value}°`;
+  const { value } = overlap.figure;
+  const wanted =
+    overlap.kind === 'length' ? `${size(value)} of overlap` : `${shareWords(value)} of the profile overlapping`;
+  return `${size(clearance.value)} left at its shortest, ${wanted} while it turns, joints up to ${turningAngle.value}° turning, drive off above ${stopAngle.value}°`;
 }
 
+const shares: Readonly<Record<number, string>> = { 2: 'half', 3: 'a third' };
+
 function shareWords(share: number): string {
-  return share === 1 / 2 ? 'half of the profile’s length' : `1/${Math.round(1 / share)} of the profile’s length`;
+  const parts = Math.round(1 / share);
+  return shares[parts] ?? `one part in ${parts}`;
 }
 
 /** A rule's length to an eighth of an inch and a millimetre, as the drawings letter it. */

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shaftSweepOf, type ShaftStation } from '../../src/engine/shaft/index.ts';
-import { shaftCases, shaftDocument, type ShaftCase } from '../properties/generateShaft.ts';
+import { shaftCases, type ShaftCase } from '../properties/generateShaft.ts';
+import { shaftDocument } from '../properties/generateShaftDocument.ts';
 import type { Held } from '../properties/generateLift.ts';
 import { placeAt, rigOf, type PlacedDrive, type Rig } from './drivePlaced.ts';
 import { questionOf, spaced } from './engineAt.ts';

@@ -7,6 +7,8 @@ import { throughPassage } from '../../src/engine/shaft/passageSteps.ts';
 import { throughShaft, type ShaftSteps } from '../../src/engine/shaft/shaftSteps.ts';
 import type { Course } from '../../src/engine/lift/throughLift.ts';
 import type { Beside } from '../properties/generateShaft.ts';
+import { drawbarLeaves } from '../properties/generateShaftDocument.ts';
+import type { Kind } from './surroundings3d.ts';
 
 /** Reads steps of a formula at its places. */
 export type Value = (step: Step, place?: number) => number;
@@ -66,8 +68,18 @@ export function driveAt(
   return { steps, value: run(formula, results, places, leavesAt(question, middlesOf(question))) };
 }
 
-/** The engine's room beside the guard at places along the stroke, every input at the middle of its range. */
-export function roomsAt(question: SetupQuestion, beside: Beside, places: readonly number[]): number[] {
+/** Leaves that take everything of a kind out of the guard's way. */
+const away: Readonly<Record<Kind, Readonly<Record<string, number>>>> = {
+  topLink: { topLinkRadius: -9000 },
+  lowerLinks: { lowerLinkThickness: -18000 },
+  window: { windowWidth: 18000, windowTop: 9000, windowBottom: -9000 },
+  drawbar: { 'drawbar0.left': 9000, 'drawbar0.right': 9000 },
+};
+
+const kinds = Object.keys(away) as Kind[];
+
+/** The engine's room between the guard and things of one kind at places along the stroke, every input at the middle of its range. */
+export function roomsAt(question: SetupQuestion, beside: Beside, kind: Kind, places: readonly number[]): number[] {
   const { drawbar } = beside;
   const { formula, room } = throughPassage(question.shaft.structure, {
     window: question.shaft.structure.lift.held === 'byFrame',
@@ -75,28 +87,8 @@ export function roomsAt(question: SetupQuestion, beside: Beside, places: readonl
     drawbars: drawbar === null ? [] : [4],
   });
   const named = Object.entries(beside).filter((entry): entry is [string, number] => typeof entry[1] === 'number');
-  const leaves = leavesAt(question, middlesOf(question), new Map([...named, ...drawbarLeaves(beside)]));
+  const others = kinds.filter((one) => one !== kind).flatMap((one) => Object.entries(away[one]));
+  const leaves = leavesAt(question, middlesOf(question), new Map([...named, ...drawbarLeaves(drawbar), ...others]));
   const value = run(formula, [room], places, leaves);
   return places.map((_, i) => value(room, i));
-}
-
-const farAside = 5000;
-
-function drawbarLeaves({ drawbar }: Beside): [string, number][] {
-  if (drawbar === null) return [];
-  const { from, to, bottom, top, left, right, fromBehind } = drawbar;
-  const corners = [
-    [from, bottom],
-    [to, bottom],
-    [to, top],
-    [from, top],
-  ] as const;
-  return [
-    ['drawbar0.left', fromBehind ? left : -farAside],
-    ['drawbar0.right', fromBehind ? right : farAside],
-    ...corners.flatMap(([x, z], i): [string, number][] => [
-      [`drawbar0.${i}.x`, x],
-      [`drawbar0.${i}.z`, z],
-    ]),
-  ];
 }

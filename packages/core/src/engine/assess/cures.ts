@@ -72,19 +72,22 @@ function tryOut(
   return cures.length === 0 ? null : { candidate, cures };
 }
 
-/** Most candidates show at the joints alone that they make something worse or change nothing: the lift is not asked for those. */
+/** Most candidates show by a part of the checks that they make something worse or change nothing: the rest is not asked for those. */
 function isWorthTrying(document: SetupDocument, before: readonly Finding[], together: readonly Candidate[]): boolean {
   const setup = setupWith(document, together);
   if (setup === null) return false;
-  const atJoints = new Map(judgedAtJoints(setup).map((finding) => [finding.id, finding]));
-  const touched = before.filter(({ id }) => atJoints.has(id));
-  if (touched.some((finding) => isWorse(finding, atJoints.get(finding.id)))) return false;
-  const others = before.filter(({ id, core, status }) => core && status === 'fail' && !atJoints.has(id));
-  return others.length > 0 || touched.some((finding) => finding.status === 'fail' && isMet(atJoints.get(finding.id)));
+  const isOfDrive = together.every(({ kind, on }) => on === 'shaft' || kind === 'liftStop' || kind === 'stubExtender');
+  const seen = judgedIn(setup, isOfDrive ? 'drive' : 'joints');
+  const after = new Map(seen.map((finding) => [finding.id, finding]));
+  const touched = before.filter(({ id }) => after.has(id));
+  if (touched.some((finding) => isWorse(finding, after.get(finding.id)))) return false;
+  const others = before.filter(({ id, core, status }) => core && status === 'fail' && !after.has(id));
+  const canHelpElsewhere = others.length > 0 && !isOfDrive;
+  return canHelpElsewhere || touched.some((finding) => finding.status === 'fail' && isMet(after.get(finding.id)));
 }
 
-function judgedAtJoints(setup: Setup): readonly Finding[] {
-  return judgeLines(prepareSetup(setup, 'joints'), { thresholds: false }).findings;
+function judgedIn(setup: Setup, scope: 'joints' | 'drive'): readonly Finding[] {
+  return judgeLines(prepareSetup(setup, scope), { thresholds: false }).findings;
 }
 
 function setupWith(document: SetupDocument, candidates: readonly Candidate[]): Setup | null {

@@ -1,5 +1,14 @@
 import type { Setup } from '../../records/index.ts';
-import { checkIds, judgeLines, openQuestion, type Depth, type Judgement, type Question } from '../findings/index.ts';
+import {
+  checkIds,
+  judgeLines,
+  openQuestion,
+  type Depth,
+  type Judgement,
+  type Line,
+  type Question,
+  type Reason,
+} from '../findings/index.ts';
 import { hookupLines } from '../hookup/index.ts';
 import { openLedger, type Ledger } from '../inputs/index.ts';
 import { openJoint, type Joint } from '../joint/index.ts';
@@ -14,8 +23,8 @@ export interface SetupQuestion extends Question {
   readonly shaft: ShaftQuestion;
 }
 
-/** How much of a setup is judged: everything, or only the checks at the two joints. */
-export type Scope = 'everything' | 'joints';
+/** How much of a setup is judged: everything, only the checks at the two joints, or only those of the drive. */
+export type Scope = 'everything' | 'joints' | 'drive';
 
 /** A setup judged, with what a drawing or a report needs to read the same numbers again. */
 export interface SetupJudgement extends Judgement {
@@ -26,18 +35,20 @@ export interface SetupJudgement extends Judgement {
  * Opens the ledger of a setup and finds what each check reads.
  *
  * @param setup a setup that was read [record]
- * @param scope everything, or only the checks at the two joints [name]
+ * @param scope everything, or only the checks at the two joints, or of the drive [name]
  * @returns inputs, checks and what can vary [mm, deg, kg]
  */
 export function prepareSetup(setup: Setup, scope: Scope = 'everything'): SetupQuestion {
   const ledger = openLedger(setup);
   const joint = openJoint(setup, ledger);
   const lift = openLift(joint);
-  const atJoints = hookupLines(joint, swingOf(lift));
   const shaft = openShaft(lift);
-  const lines = (scope === 'joints' ? atJoints : [...atJoints, ...liftLines(lift), ...shaftLines(shaft)]).sort(
-    (a, b) => checkIds.indexOf(a.id) - checkIds.indexOf(b.id),
-  );
+  const parts: Readonly<Record<Scope, () => Line<Reason>[]>> = {
+    joints: () => hookupLines(joint, swingOf(lift)),
+    drive: () => shaftLines(shaft),
+    everything: () => [...parts.joints(), ...liftLines(lift), ...parts.drive()],
+  };
+  const lines = parts[scope]().sort((a, b) => checkIds.indexOf(a.id) - checkIds.indexOf(b.id));
   return { ...openQuestion(ledger, lines), ledger, joint, lift, shaft };
 }
 

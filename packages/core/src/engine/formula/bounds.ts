@@ -16,9 +16,9 @@ export interface Bounder {
    * The least (sense 1) or the greatest (sense −1) of a result along the lift, for every truth of a box: bounds that hold
    * it, sound and tight. Where the slope by an input keeps its sign all over the box, the bound is taken at the end of that
    * input that gives it; the other inputs are bounded by their slopes from a place between their ends (mean value form), and
-   * the enclosure of the steps limits both.
+   * the enclosure of the steps limits both. Rough bounds are left as they are first found.
    */
-  readonly extreme: (result: Step, leaves: readonly Interval[], sense: 1 | -1) => Interval;
+  readonly extreme: (result: Step, leaves: readonly Interval[], sense: 1 | -1, isRough?: boolean) => Interval;
   /** Bounds of a result over each piece of the lift, in order. */
   readonly along: (result: Step, leaves: readonly Interval[]) => readonly Interval[];
 }
@@ -49,13 +49,14 @@ export function openBounder(formula: Formula, places: number): Bounder {
         .filter((step) => formula.ops[step] === Op.leaf)
         .map((step) => formula.detail[step] as number),
     ),
-    extreme: (result, leaves, sense) => {
+    extreme: (result, leaves, sense, isRough = false) => {
       const { found } = seenBefore(seen, leaves);
-      const key = `${result} ${sense}`;
+      const key = `${result} ${sense} ${isRough}`;
       const known = found.get(key);
       if (known !== undefined) return known;
       lookAt(leaves, result);
-      const bounds = extremeOf(search, result, leaves, sense);
+      const start = openingOf(search, result, leaves, sense);
+      const bounds = isRough ? boundsOf(start, sense) : refinedFrom(search, result, start, sense);
       found.set(key, bounds);
       return bounds;
     },
@@ -126,19 +127,38 @@ interface Search {
   readonly cutter: () => Cutter;
 }
 
+/** The parts that both bounds of an extreme are sought from. */
+interface Opening {
+  readonly outer: readonly Part[];
+  readonly inner: Part;
+}
+
 /**
  * The extreme along the lift lies between the outermost bound over any piece, and the innermost bound at one place of each
- * piece: whatever the truth, the result at that place is no better than the extreme. Both are refined where they are far
- * from any value that the result takes.
+ * piece: whatever the truth, the result at that place is no better than the extreme.
  */
-function extremeOf(search: Search, result: Step, leaves: readonly Interval[], sense: 1 | -1): Interval {
-  const outer = outerParts(search, result, leaves, sense);
-  const inner = innerPart(search, result, leaves, opposite(sense));
+function openingOf(search: Search, result: Step, leaves: readonly Interval[], sense: 1 | -1): Opening {
+  return {
+    outer: outerParts(search, result, leaves, sense),
+    inner: innerPart(search, result, leaves, opposite(sense)),
+  };
+}
+
+function boundsOf({ outer, inner }: Opening, sense: 1 | -1): Interval {
+  return turnedBounds(Math.min(...outer.map(({ bound }) => bound)), -inner.bound, sense);
+}
+
+/** Both bounds refined where they are far from any value that the result takes. */
+function refinedFrom(search: Search, result: Step, { outer, inner }: Opening, sense: 1 | -1): Interval {
   const start = Math.min(...outer.map(({ bound }) => bound));
   const wide = -inner.bound - start;
   const from = refined(search.cutter, result, outer, { side: sense, alongLift: true }, nearEnough(start, wide));
   const innerSide: Side = { side: opposite(sense), alongLift: false };
   const to = -refined(search.cutter, result, [inner], innerSide, nearEnough(inner.bound, wide));
+  return turnedBounds(from, to, sense);
+}
+
+function turnedBounds(from: number, to: number, sense: 1 | -1): Interval {
   return sense === 1 ? { low: from, high: to } : { low: -to, high: -from };
 }
 

@@ -53,8 +53,8 @@ export function openRun(
   const estimated = (result: Step) => (at: Reading) =>
     made.estimator.estimate(result, (leaf) => middle((quickTerms[leaf] as Term)(at)));
   return {
-    least: (result) => (at) => made.bounder.extreme(result, rangesAt(at), 1),
-    greatest: (result) => (at) => made.bounder.extreme(result, rangesAt(at), -1),
+    least: (result) => (at) => made.bounder.extreme(result, rangesAt(at), 1, at.isRough),
+    greatest: (result) => (at) => made.bounder.extreme(result, rangesAt(at), -1, at.isRough),
     leastEstimate: (result) => {
       const values = estimated(result);
       return (at) => Math.min(...values(at));

@@ -1,7 +1,11 @@
 import { interval, type Interval } from '../geometry/index.ts';
 
 /** Reads the interval of a variable (or the number of a choice) by its index in the ledger. */
-export type Reading = (index: number) => Interval;
+export interface Reading {
+  (index: number): Interval;
+  /** Where bounds would take work to tighten, the first that are found will do: they are sound all the same. */
+  readonly isRough?: true;
+}
 
 /** A quantity as the engine sees it: an interval for whatever box is being read. */
 export type Term = (at: Reading) => Interval;

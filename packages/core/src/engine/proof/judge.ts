@@ -24,8 +24,13 @@ export interface Field {
   readonly work?: Work;
 }
 
-/** Pieces of costly settings that the search for conflicts of one group may look at: past them a conflict stays unresolved. */
+/** Pieces of costly settings that one check by itself, and the search for the conflicts of a group, may look at: past them they stay unresolved. */
+const aloneWork = 400;
 const conflictWork = 400;
+
+function within(field: Field, left: number): Field {
+  return { ...field, work: { left } };
+}
 
 /** The standing of one check once everything it hangs together with is taken into account. */
 export interface Judged {
@@ -58,8 +63,8 @@ export function judge(checks: readonly Check[], field: Field): Judged[] {
 }
 
 function judgeGroup(group: readonly Check[], field: Field): Judged[] {
-  const alone = group.map((check) => ({ check, decision: decide(problemOf([check], field)) }));
-  const conflicts = conflictsIn(alone, { ...field, work: { left: conflictWork } });
+  const alone = group.map((check) => ({ check, decision: decide(problemOf([check], within(field, aloneWork))) }));
+  const conflicts = conflictsIn(alone, within(field, conflictWork));
   const standing = alone.map(({ check, decision }) => {
     const conflict = conflicts.find(({ members }) => members.includes(check));
     return { check, conflict, verdict: conflict?.decision ?? decision };

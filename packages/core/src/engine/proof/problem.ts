@@ -58,6 +58,18 @@ export function reader(box: Box): Reading {
   return (index) => rangeOf(box, index);
 }
 
+/** Reads a box for first, rough bounds. */
+function roughReader(box: Box): Reading {
+  return Object.assign((index: number) => rangeOf(box, index), { isRough: true } as const);
+}
+
+/** A check's margin as tight as it takes to tell its sign: rough bounds first, and tight ones where those leave it open. */
+function telling(check: Check, rough: Reading, tight: Reading): Interval {
+  const first = marginOf(check.measure(rough));
+  const isTold = first.low >= -nearlyZero || first.high < -nearlyZero;
+  return isTold || check.estimate === undefined ? first : marginOf(check.measure(tight));
+}
+
 /** The range at one index. */
 export function rangeOf(box: Box, index: number): Interval {
   const range = box[index];
@@ -76,12 +88,12 @@ export function combinations(problem: Problem, box: Box): Box[] {
   );
 }
 
-/** The least scaled margin that is certain over the box; stops early under `floor`. */
+/** The least scaled margin that is certain over the box, as tight as its sign takes; stops early under `floor`. */
 export function leastCertain(checks: readonly Check[], box: Box, floor = -Infinity): number {
-  const at = reader(box);
+  const [rough, tight] = [roughReader(box), reader(box)];
   let least = Infinity;
   for (const check of checks) {
-    least = Math.min(least, marginOf(check.measure(at)).low / check.scale);
+    least = Math.min(least, telling(check, rough, tight).low / check.scale);
     if (least < floor) return least;
   }
   return least;
@@ -113,8 +125,8 @@ export function workShare(problem: Problem): number {
 
 /** Does some check fail all over the box, whatever the setting in it? */
 export function someFails(checks: readonly Check[], box: Box): boolean {
-  const at = reader(box);
-  return checks.some((check) => marginOf(check.measure(at)).high < -nearlyZero);
+  const [rough, tight] = [roughReader(box), reader(box)];
+  return checks.some((check) => telling(check, rough, tight).high < -nearlyZero);
 }
 
 /** The index whose range is widest against its first width, or null where every one is a point. */

@@ -4,7 +4,7 @@ import type { CheckId, Line, NamedCheck, Need, NotNeeded, Reason } from '../find
 import { openRun, type Course, type Run } from '../lift/index.ts';
 import type { Measured, Reading, Term } from '../proof/index.ts';
 import { passageLine } from './passage.ts';
-import { angleLimits, isPlaced, type JointEnd, type ShaftQuestion } from './question.ts';
+import { angleLimits, askedFirst, type JointEnd, type ShaftQuestion } from './question.ts';
 import { directionLine, limiterLine, powerLine, seriesLine, shieldsLine, speedLine, splinesLine } from './rating.ts';
 import { throughShaft, type ShaftSteps } from './shaftSteps.ts';
 
@@ -42,20 +42,24 @@ export function shaftLines(question: ShaftQuestion): Line<Reason>[] {
     directionLine(question),
     powerLine(question),
     seriesLine(question),
-    ...(isPlaced(question) ? ruledLines(question) : unplacedLines()),
+    ...lengthLines(question),
     passageLine(question),
     shieldsLine(question),
     limiterLine(question),
   ];
 }
 
+/** The checks that `ruledLines` gives. */
+const ruledIds = lineIds.slice(lineIds.indexOf('shaft.bottoming'), lineIds.indexOf('shaft.passage'));
+
 const notNeeded = (id: CheckId, reason: NotNeeded): Line<Reason> => ({ id, kind: 'notNeeded', reason });
 const notChecked = (id: CheckId, needs: Need): Line<Reason> => ({ id, kind: 'notChecked', needs });
 const computed = (check: NamedCheck): Line<Reason> => ({ id: check.id, kind: 'computed', check });
 
-/** Without a top link that holds it, nothing says how the implement stands at a height: the shaft has to be tried by hand. */
-function unplacedLines(): Line<Reason>[] {
-  return lineIds.slice(5, 12).map((id) => ({ id, kind: 'ask', ask: 'shaft.triedByHand' }));
+/** Lengths and angles are computed once both ends are placed; until then the first figure that is missing is asked for. */
+function lengthLines(question: ShaftQuestion): Line<Reason>[] {
+  const ask = askedFirst(question);
+  return ask === null ? ruledLines(question) : ruledIds.map((id) => ({ id, kind: 'ask', ask }));
 }
 
 /**

@@ -46,9 +46,31 @@ function isDriven({ joint: { setup, ledger } }: LiftQuestion): boolean | null {
   return isDescribed ? true : null;
 }
 
-/** The drive is computed where a top link holds something: it fixes how the implement stands. */
-export function isPlaced({ lift }: ShaftQuestion): boolean {
-  return holdsUpper(lift);
+/** Where the linkage, and then stub and input shaft are: class ranges of a linkage leave every length of a shaft open. */
+const places = [
+  'tractor.lowerLinkLength',
+  'tractor.lowerLinkPivotBehindAxle',
+  'tractor.lowerLinkPivotHeight',
+  'tractor.topLinkPivotBehindAxle',
+  'tractor.topLinkPivotHeight',
+  'tractor.stubBehindAxle',
+  'tractor.stubHeight',
+  'implement.inputBehind',
+  'implement.inputAbove',
+];
+
+/**
+ * What has to be known before lengths and angles mean anything; null where it is. Without a top link to hold, nothing says
+ * how the implement stands at a height: its shaft has to be tried by hand.
+ */
+export function askedFirst({ lift }: ShaftQuestion): string | null {
+  if (!holdsUpper(lift)) return 'shaft.triedByHand';
+  return places.find((path) => !lift.joint.ledger.given(path)) ?? null;
+}
+
+/** Can lengths and angles be computed? */
+export function isPlaced(question: ShaftQuestion): boolean {
+  return question.driven === true && askedFirst(question) === null;
 }
 
 /** The limits of one joint by its kind [deg]. */

@@ -11,6 +11,6 @@ import { isPlaced, type ShaftQuestion } from './question.ts';
  * @returns their lines; none where nothing is driven or its ends are not placed [lines]
  */
 export function linesUnder(question: ShaftQuestion, rules: DriveRuleName): Line<Reason>[] {
-  if (question.driven !== true || !isPlaced(question)) return [];
+  if (!isPlaced(question)) return [];
   return ruledLines({ ...question, rules: driveRules(rules) });
 }

@@ -93,7 +93,7 @@ const degrees = (angle: number): number => (angle * 180) / Math.PI;
  * @returns the sweep, or null where nothing is driven or stub and input are not placed [mm, deg]
  */
 export function shaftSweepOf(question: ShaftQuestion, at: Reading): ShaftSweep | null {
-  if (!canSweep(question)) return null;
+  if (!isPlaced(question)) return null;
   const leaf = (name: string): number => middle((question.leaves.exact.get(name) ?? nothing)(at));
   const given = (path: string): number | null =>
     question.lift.joint.ledger.given(path) ? middle(question.lift.joint.ledger.term(path)(at)) : null;
@@ -132,17 +132,6 @@ export function shaftSweepOf(question: ShaftQuestion, at: Reading): ShaftSweep |
 
 const nothing = (): Interval => ({ low: 0, high: 0 });
 const firstOf = (stations: readonly ShaftStation[]): ShaftStation => stations[0] as ShaftStation;
-
-function canSweep(question: ShaftQuestion): boolean {
-  const { ledger } = question.lift.joint;
-  const placed = ['tractor.stubBehindAxle', 'tractor.stubHeight', 'implement.inputBehind', 'implement.inputAbove'];
-  return (
-    question.driven === true &&
-    isPlaced(question) &&
-    question.structure.lift.linkage &&
-    placed.every((path) => ledger.given(path))
-  );
-}
 
 function run(
   question: ShaftQuestion,

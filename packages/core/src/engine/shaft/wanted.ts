@@ -18,9 +18,7 @@ export interface ShaftWanted {
  * @returns lengths, or null where nothing is driven or its ends are not placed [mm]
  */
 export function shaftWantedBy(question: ShaftQuestion, at: Reading): ShaftWanted | null {
-  const { ledger } = question.lift.joint;
-  const isKnown = ['tractor.stubBehindAxle', 'implement.inputBehind'].every((path) => ledger.given(path));
-  if (question.driven !== true || !isPlaced(question) || !isKnown) return null;
+  if (!isPlaced(question)) return null;
   const { clearance, overlap } = question.rules;
   const closedAtMost = Math.floor(shortestAnywhere(question).bounds(at).low - clearance.value);
   const longest = longestWhileTurning(question).bounds(at).high;

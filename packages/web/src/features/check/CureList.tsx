@@ -5,7 +5,7 @@ import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { recordNamed } from '../yard/sampleYard.ts';
 import type { Drawings } from './assessor.ts';
-import { ShaftDrawing } from './ShaftDrawing.tsx';
+import { ShaftDrawing } from '../shaft/ShaftDrawing.tsx';
 import type { Answered } from './useAssessment.ts';
 
 /** What was applied last, and the setup before it. */

@@ -9,7 +9,7 @@ import { nameOf } from '../yard/sampleYard.ts';
 import { FieldGroupBox } from './FieldGroupBox.tsx';
 import { isDriven } from './driveGroups.ts';
 import { groupsOf, pathsOf, type FieldGroup, type Side } from './groups.ts';
-import { ShaftShelf } from './ShaftShelf.tsx';
+import { ShaftShelf } from '../shaft/ShaftShelf.tsx';
 import { VerdictStrip } from './VerdictStrip.tsx';
 import './dimensions.css';
 

@@ -51,7 +51,7 @@ export const tractorDrive: readonly FieldGroup[] = [
   },
 ];
 
-const framed: readonly CouplerKind[] = ['uFrame', 'triangle', 'bar'];
+const framed: readonly CouplerKind[] = ['uFrame', 'triangle'];
 
 /** The opening that the shaft passes; where nothing but links and hooks stands there, there is none. */
 export function couplerDrive(kind: CouplerKind): readonly FieldGroup[] {

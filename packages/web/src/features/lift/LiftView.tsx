@@ -1,5 +1,5 @@
 import type { Answered } from '../check/useAssessment.ts';
-import { ShaftDrawing } from '../check/ShaftDrawing.tsx';
+import { ShaftDrawing } from '../shaft/ShaftDrawing.tsx';
 import { Lift } from './Lift.tsx';
 import { LiftUnknown } from './LiftUnknown.tsx';
 import './lift.css';

@@ -2,6 +2,7 @@ import { VerdictMark } from '../../marks/VerdictMark.tsx';
 import { couplerName } from './CouplerHead.tsx';
 import { tallyOf } from './tally.ts';
 import type { YardState } from './useYard.ts';
+import { YardProgress } from './YardProgress.tsx';
 
 /** What the chosen coupler comes to, how far the work is, and what the marks mean. */
 export function YardSummary({ yard, chosen }: { readonly yard: YardState; readonly chosen: number }) {
@@ -14,20 +15,10 @@ export function YardSummary({ yard, chosen }: { readonly yard: YardState; readon
           {couplerName(chosen)} takes {tally.works} of {count} as they stand, {tally.withParts} with parts
         </h2>
         <p>
-          {tally.measureFirst} to be measured first, {tally.willNot} will not hook up or will not lift.
+          {tally.measureFirst} to be measured first, {tally.willNot} will not hook up, not run or not lift.
         </p>
       </section>
-      <section className="yard-progress" aria-label="Progress">
-        <p role="status">
-          {yard.isRunning ? 'Working' : yard.done < yard.total ? 'Stopped' : 'All worked out'}: {yard.done} of{' '}
-          {yard.total}
-        </p>
-        {yard.done === yard.total ? null : (
-          <button type="button" onClick={yard.isRunning ? yard.stop : yard.goOn}>
-            {yard.isRunning ? 'Stop' : 'Go on'}
-          </button>
-        )}
-      </section>
+      <YardProgress label="Progress" progress={yard} />
       <Legend />
     </div>
   );
@@ -35,8 +26,8 @@ export function YardSummary({ yard, chosen }: { readonly yard: YardState; readon
 
 function Legend() {
   const entries = [
-    ['works', 'hooks up and lifts'],
-    ['withParts', 'hooks up with parts, and lifts'],
+    ['works', 'hooks up, runs and lifts'],
+    ['withParts', 'does with parts'],
     ['measureFirst', 'measure first'],
     ['willNot', 'will not, and why'],
   ] as const;

@@ -4,6 +4,7 @@ import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { ShaftBar } from './ShaftBar.tsx';
 import { shelfFor, type ShelfShaft } from './shelf.ts';
+import './shaft.css';
 
 interface ShaftShelfProps {
   readonly document: SetupDocument;

@@ -29,7 +29,7 @@ export function shelfFor(document: SetupDocument, system: UnitSystem): Shelf {
   ];
   const found = new Map<string, ShelfShaft>();
   for (const part of parts) {
-    const shaft = shelfShaft(part, document, system);
+    const shaft = shelfShaft(part, document['units'], system);
     if (shaft !== null && !found.has(shaft.name)) found.set(shaft.name, shaft);
   }
   const shafts = [...found.values()];
@@ -50,21 +50,22 @@ function partsIn(parts: unknown): readonly SetupDocument[] {
   return Array.isArray(parts) ? (parts as SetupDocument[]) : [];
 }
 
-function shelfShaft(part: SetupDocument, document: SetupDocument, system: UnitSystem): ShelfShaft | null {
+/** The drive shaft of a part, its texts without a unit read in the given units; null where the part is none. */
+export function shelfShaft(part: SetupDocument, units: unknown, system: UnitSystem): ShelfShaft | null {
   const record = part['shaft'];
   if (part['kind'] !== 'driveShaft' || typeof record !== 'object' || record === null) return null;
-  const shaft = readShaft(record as SetupDocument, document);
-  const closed = shaft.closedLength?.provenance.from === undefined ? middle(shaft.closedLength) : null;
+  const shaft = readShaft(record as SetupDocument, units);
+  const isCrossToCross = (shaft.closedLength?.provenance.from ?? 'crossCentre') === 'crossCentre';
   return {
     name: nameOf(part, 'drive shaft without a name'),
     record: record as SetupDocument,
-    closed,
+    closed: isCrossToCross ? middle(shaft.closedLength) : null,
     overlap: middle(shaft.closedOverlap),
     note: noteOf(shaft, system),
   };
 }
 
-function readShaft(shaft: SetupDocument, { units }: SetupDocument): NonNullable<Setup['shaft']> {
+function readShaft(shaft: SetupDocument, units: unknown): NonNullable<Setup['shaft']> {
   const reading = readSetup({
     hitchwright: 1,
     ...(units === undefined ? {} : { units }),

@@ -1,6 +1,6 @@
 import { Figures } from '../../marks/Figures.tsx';
-import type { Drawings } from './assessor.ts';
-import { useFormat } from './useFormat.ts';
+import type { Drawings } from '../check/assessor.ts';
+import { useFormat } from '../check/useFormat.ts';
 
 interface ShaftDrawingProps {
   readonly pictures: NonNullable<Drawings['shaft']>;

@@ -1,0 +1,128 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { SetupQuestion } from '../../src/engine/assess/index.ts';
+import type { Interval } from '../../src/engine/geometry/index.ts';
+import { reader, type Box } from '../../src/engine/proof/index.ts';
+import { even } from '../even.ts';
+import { questionOf } from '../references/engineAt.ts';
+import { tapePaths, tapes, type Spoken } from './generateLift.ts';
+import { shaftCases, type ShaftCase } from './generateShaft.ts';
+import { shaftDocument, shaftTapePaths, shaftTapes } from './generateShaftDocument.ts';
+import { numbers } from './numbers.ts';
+import { openShaftTruth, type SeenOfShaft } from './shaftTruth.ts';
+
+const setupsTried = Number(process.env['PROPERTY_SETUPS'] ?? 24);
+const samplesEach = 1000;
+/** Rounding in sums of thousands of millimetres. */
+const rounding = 1e-7;
+
+type Bounds = ReadonlyMap<SeenOfShaft, Interval>;
+
+/** What every check of the drive is bounded to over a box [mm, deg]. */
+function boundsOver(question: SetupQuestion, box: Box): Bounds {
+  const at = reader(box);
+  const isOfShaft = (id: string): boolean => id.startsWith('shaft.') && id !== 'shaft.power' && id !== 'shaft.series';
+  return new Map(
+    question.checks.filter(({ id }) => isOfShaft(id)).map(({ id, measure }) => [id as SeenOfShaft, measure(at).quantity]),
+  );
+}
+
+/** Settings at one place each; what is uncertain keeps its range. */
+function boxOf({ ledger }: SetupQuestion, share: number): Box {
+  return ledger.entries.map(({ role, range }) => {
+    if (role === 'uncertain') return range;
+    const set = role === 'choice' ? range.low : range.low + share * (range.high - range.low);
+    return { low: set, high: set };
+  });
+}
+
+function pointIn(box: Box, stream: Generator<number, never>): Box {
+  return box.map(({ low, high }) => {
+    const value = low === high ? low : low + stream.next().value * (high - low);
+    return { low: value, high: value };
+  });
+}
+
+interface Sampled {
+  readonly spread: ReadonlyMap<SeenOfShaft, Interval>;
+  readonly closing: number;
+}
+
+/** Looks at truths in the box; every one that closes has to lie inside the bounds. */
+function sampled(one: ShaftCase, question: SetupQuestion, box: Box, bounds: Bounds, seed: number): Sampled {
+  const look = openShaftTruth(question, one.beside);
+  const stream = numbers(seed);
+  const spread = new Map<SeenOfShaft, Interval>();
+  let closing = 0;
+  for (let i = 0; i < samplesEach; i += 1) {
+    const seen = look(reader(pointIn(box, stream)));
+    if ((seen.get('closes') ?? -1) <= 0) continue;
+    closing += 1;
+    for (const [what, { low, high }] of bounds) {
+      const value = seen.get(what) ?? NaN;
+      if (!(value >= low - rounding && value <= high + rounding)) {
+        throw new Error(`${what}: ${value} outside [${low}, ${high}]`);
+      }
+      const known = spread.get(what) ?? { low: value, high: value };
+      spread.set(what, { low: Math.min(value, known.low), high: Math.max(value, known.high) });
+    }
+  }
+  return { spread, closing };
+}
+
+const middleOf = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1] ?? NaN;
+
+interface Width {
+  readonly what: string;
+  readonly ratio: number;
+  readonly width: number;
+}
+
+function report(title: string, widths: readonly Width[]): void {
+  for (const what of new Set(widths.map((one) => one.what))) {
+    const these = widths.filter((one) => one.what === what);
+    const ratios = these.map(({ ratio }) => ratio).filter((ratio) => Number.isFinite(ratio));
+    const median = `median width ${middleOf(these.map(({ width }) => width)).toPrecision(3)}`;
+    const over = `over the sampled spread median ${middleOf(ratios).toFixed(2)}, worst ${Math.max(...ratios).toFixed(2)}`;
+    console.log(`${title}, ${what}: ${median}${ratios.length === 0 ? '' : `; ${over}`}; ${these.length} bounds`);
+  }
+}
+
+/** How the figures are said: exactly, as a tape leaves them open, or as widely as a guess. */
+type Saying = (lift: readonly string[], drive: readonly string[], times: number) => Spoken;
+
+const sayings: readonly (readonly [string, number, Saying])[] = [
+  ['exact', 1 / 3, () => (_, value) => value],
+  ['taped', 2 / 3, (lift, drive) => shaftTapes(drive, tapes(lift))],
+  ['wide', 2 / 3, (lift, drive, times) => shaftTapes(drive, tapes(lift, times), times)],
+];
+
+describe('bounds of the drive against sampled truth', () => {
+  for (const [title, share, saying] of sayings) {
+    const runs = Math.ceil(setupsTried * share);
+    test(`${title} figures: ${samplesEach} truths a setup stay inside, ${runs} setups`, () => {
+      const widths: Width[] = [];
+      let closing = 0;
+      const inputs = [shaftCases(), tapePaths, shaftTapePaths, fc.nat(), even(0, 1), even(3, 12)] as const;
+      fc.assert(
+        fc.property(...inputs, (one, lift, drive, seed, at, times) => {
+          const question = questionOf(shaftDocument(one, saying(lift, drive, times)));
+          const box = boxOf(question, at);
+          const bounds = boundsOver(question, box);
+          expect(bounds.size).toBe(8);
+          const found = sampled(one, question, box, bounds, seed);
+          closing += found.closing;
+          for (const [what, { low, high }] of bounds) {
+            const spread = found.spread.get(what);
+            if (spread === undefined || high - low < 1e-6 || high - low > 1e6) continue;
+            widths.push({ what, width: high - low, ratio: (high - low) / (spread.high - spread.low) });
+          }
+        }),
+        { numRuns: runs, endOnFailure: true },
+      );
+      report(title, widths);
+      console.log(`${title}: ${closing} truths that close`);
+      expect(closing).toBeGreaterThan((runs * samplesEach) / 2);
+    });
+  }
+});
