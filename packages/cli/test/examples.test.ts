@@ -22,7 +22,7 @@ const exits: Readonly<Record<string, number>> = {
   'ripper-two-pin-rows.json': 3,
   'tiller-direct.json': 0,
   'chipper-on-small-tractor.json': 5,
-  'snow-blower-direct.json': 5,
+  'snow-blower-direct.json': 3,
   'stone-burier-direct.json': 5,
   'tiller-driven-direct.json': 0,
   'tiller-driven-on-coupler.json': 3,

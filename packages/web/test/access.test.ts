@@ -1,6 +1,6 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { checkOf, unplaced } from './sample.ts';
+import { checkOf, linked, tillerWith, unplaced } from './sample.ts';
 import { expect, site, test } from './person.ts';
 
 const states: Readonly<Record<string, () => string>> = {
@@ -9,6 +9,8 @@ const states: Readonly<Record<string, () => string>> = {
   side: () => checkOf('tiller', '35', 'U-28'),
   'side, long implement': () => checkOf('rotary cutter', '35', 'U-28'),
   'side, links not placed': unplaced,
+  'side, shaft to be cut': () => linked(tillerWith('medium shaft')),
+  'drive shafts of the yard': () => 'yard',
   yard: () => 'yard',
   error: () => '1.nothing-good',
 };
@@ -16,12 +18,28 @@ const states: Readonly<Record<string, () => string>> = {
 const widths = [390, 1440] as const;
 
 async function settle(page: Page, state: string): Promise<void> {
+  if (state === 'drive shafts of the yard') return settleShafts(page);
   if (state === 'yard')
     await expect(page.getByRole('region', { name: 'Progress' })).toContainText('All worked out', { timeout: 60_000 });
   else if (state.startsWith('side')) {
     await page.getByRole('button', { name: 'Side, through the lift' }).click();
     await expect(page.locator('.lift-drawing svg, .lift-unknown').last()).toBeVisible();
   } else if (state !== 'error') await expect(page.locator('.drawing-picture svg').first()).toBeVisible();
+}
+
+/** Some answers in, the rest stopped: every kind of cell stands in the first row. */
+async function settleShafts(page: Page): Promise<void> {
+  await page.getByRole('region', { name: 'Progress' }).getByRole('button', { name: 'Stop' }).click();
+  await page.getByRole('button', { name: 'Drive shafts' }).click();
+  await page
+    .getByRole('group', { name: /are the shafts tried/ })
+    .getByRole('button', { name: 'No coupler' })
+    .click();
+  const progress = page.getByRole('region', { name: 'How far the shafts are' });
+  await expect(progress).toContainText(/(?:1[2-9]|[2-9]\d) of/, { timeout: 60_000 });
+  await progress.getByRole('button', { name: 'Stop' }).click();
+  const first = page.locator('.shaft-list-one summary').first();
+  if (await first.isVisible()) await first.click();
 }
 
 for (const [state, fragment] of Object.entries(states)) {
@@ -51,6 +69,27 @@ test('the open dimensions and the open search bar nobody’s way', async ({ page
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });
 
+test('the open dimensions of the drive bar nobody’s way', async ({ page }) => {
+  for (const [width, colorScheme] of [
+    [1440, 'light'],
+    [390, 'dark'],
+  ] as const) {
+    await page.setViewportSize({ width, height: 900 });
+    await page.emulateMedia({ colorScheme });
+    await page.goto('about:blank');
+    await page.goto(site(checkOf('tiller', '35', '')));
+    await page.getByRole('button', { name: 'Dimensions' }).filter({ visible: true }).first().click();
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    await page
+      .getByRole('group', { name: 'Whose dimensions' })
+      .getByRole('button', { name: /drive shaft/ })
+      .click();
+    await expect(page.getByLabel('closed length', { exact: true })).toBeVisible();
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+  }
+});
+
 test('nothing scrolls sideways at 360 px', async ({ page }) => {
   test.setTimeout(120_000);
   await page.setViewportSize({ width: 360, height: 740 });
@@ -64,12 +103,28 @@ test('nothing scrolls sideways at 360 px', async ({ page }) => {
 
 test('targets on a phone are large enough for a thumb', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
-  await page.goto(site(checkOf('box blade', '35', 'U-28')));
-  await settle(page, 'side');
-  const small = await page.evaluate(() =>
+  for (const fragment of [checkOf('box blade', '35', 'U-28'), linked(tillerWith('medium shaft')), unplaced()]) {
+    await page.goto('about:blank');
+    await page.goto(site(fragment));
+    await settle(page, 'side');
+    expect(await smallTargets(page)).toEqual([]);
+  }
+  await page.goto(site(checkOf('tiller', '35', '')));
+  await page.getByRole('navigation').getByRole('button', { name: 'Dimensions' }).click();
+  await page
+    .getByRole('group', { name: 'Whose dimensions' })
+    .getByRole('button', { name: /drive shaft/ })
+    .click();
+  const shelf = page.locator('.shaft-shelf label');
+  await expect(shelf).toHaveCount(10);
+  for (const label of await shelf.all()) expect((await label.boundingBox())?.height).toBeGreaterThanOrEqual(56);
+});
+
+/** What is pressed and lower than a thumb needs. */
+function smallTargets(page: Page): Promise<(string | null)[]> {
+  return page.evaluate(() =>
     [...document.querySelectorAll('button:not(.slot), summary, a, input, select')]
       .filter((target) => target.getBoundingClientRect().height > 0 && target.getBoundingClientRect().height < 56)
       .map((target) => target.textContent),
   );
-  expect(small).toEqual([]);
-});
+}

@@ -10,29 +10,35 @@ function verdict(page: Page): Locator {
   return page.getByRole('region', { name: 'Verdict' });
 }
 
+/** The snow blower fails as it stands, so every coupler of the yard is tried for it too: that takes its time. */
+async function openSnowBlower(page: Page): Promise<void> {
+  test.setTimeout(60_000);
+  await page.goto(site(checkOf('snow', '35', '')));
+  await expect(verdict(page).getByRole('heading')).toContainText('runs and lifts with parts', { timeout: 40_000 });
+}
+
 /** The markup of one drawing of the lift. */
 function drawing(page: Page, which: string): Promise<string> {
   return page.locator(`[data-drawing=${which}] svg`).evaluate((svg) => svg.outerHTML);
 }
 
-test('the snow blower will not run: the answer and the notes name the joint and by how much', async ({ page }) => {
-  await page.goto(site(checkOf('snow', '35', '')));
-  await expect(verdict(page).getByRole('heading')).toContainText('Will not run');
-  await expect(runs(page)).toContainText(/no: front joint .*° too far when raised/);
-  await expect(page.getByText('Joint at the tractor, raised does not hold')).toBeVisible();
+test('the snow blower does not run as it stands: the answer and the notes name the joint and by how much', async ({ page }) => {
+  await openSnowBlower(page);
+  await expect(runs(page)).toContainText(/not as it stands: front joint .*° too far when raised/);
+  await expect(page.getByText('Joint at the tractor, raised a part cures it')).toBeVisible();
   await expect(page.getByText(/keep the drive off there/)).toBeVisible();
+  await expect(page.locator('.cure').first()).toContainText('Set the lift to stop with the balls');
 });
 
 test('what nobody said to be driven is asked in one click, and the link carries the answer', async ({ page }) => {
   await page.goto(site(unplaced()));
   await expect(runs(page)).toContainText('say whether a shaft drives it');
-  await expect(verdict(page)).toContainText(/drive and \d+ limits? not checked/i);
+  await expect(page.locator('.unchecked')).toContainText(/drive and \d+ limits? not checked/i);
   await expect(page.getByText('Splines of the drive')).toHaveCount(0);
   await runs(page).getByRole('button', { name: 'No shaft' }).click();
   await expect(runs(page)).toContainText('needs no drive');
-  await expect(verdict(page)).not.toContainText(/drive and/i);
+  await expect(page.locator('.unchecked')).not.toContainText('drive');
   await expect.poll(() => valueIn(page.url(), 'implement.driven')).toBe(false);
-  await page.goBack();
   await page.goto('about:blank');
   await page.goto(site(unplaced()));
   await runs(page).getByRole('button', { name: 'A shaft drives it' }).click();
@@ -46,11 +52,11 @@ test('the drive is told by each set of rules, and another set is used in one cli
   await expect(rules.getByRole('listitem')).toHaveCount(6);
   await expect(rules.locator('[aria-current=true]')).toContainText('The usual');
   await expect(rules.getByRole('listitem').first()).toContainText('2 in (50 mm) left at its shortest');
-  await rules.getByRole('button', { name: 'Use it: Most cautious' }).click();
+  await rules.getByRole('button', { name: /^Use it.*Most cautious/ }).click();
   await expect(rules.locator('[aria-current=true]')).toContainText('Most cautious');
   await expect(runs(page)).toContainText(/overlap .* short/);
   await expect.poll(() => valueIn(page.url(), 'rules.driveShaft')).toBe('mostCautious');
-  await rules.getByRole('button', { name: 'Use it: The usual' }).click();
+  await rules.getByRole('button', { name: /^Use it.*The usual/ }).click();
   await expect(runs(page)).toContainText('of overlap to spare');
   await expect.poll(() => valueIn(page.url(), 'rules.driveShaft')).toBeUndefined();
 });
@@ -94,7 +100,7 @@ test('another shaft of the shelf stands before the cut, and is put in with one c
 test('a drive that fails opens from the side, at the height where it is worst, with its own plots', async ({
   page,
 }) => {
-  await page.goto(site(checkOf('snow', '35', '')));
+  await openSnowBlower(page);
   await expect(page.getByRole('slider', { name: 'Height of the lift' })).toHaveValue('60');
   const plots = page.getByRole('group', { name: 'Plots' });
   await expect(plots.getByRole('button', { name: 'Drive' })).toHaveAttribute('aria-pressed', 'true');
@@ -106,7 +112,7 @@ test('a drive that fails opens from the side, at the height where it is worst, w
 
 test('one slider moves side view, top view and plots, and speaks of the drive', async ({ page }) => {
   await page.setViewportSize({ width: 1440, height: 1600 });
-  await page.goto(site(checkOf('snow', '35', '')));
+  await openSnowBlower(page);
   const slider = page.getByRole('slider', { name: 'Height of the lift' });
   await slider.focus();
   await page.keyboard.press('Home');
@@ -125,7 +131,7 @@ test('one slider moves side view, top view and plots, and speaks of the drive', 
 
 test('a drawing that was out of sight while the lift moved is right when it comes back', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
-  await page.goto(site(checkOf('snow', '35', '')));
+  await openSnowBlower(page);
   await expect(page.locator('.lift-drawing svg')).toHaveCount(4);
   const slider = page.getByRole('slider', { name: 'Height of the lift' });
   await slider.focus();

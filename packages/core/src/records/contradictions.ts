@@ -20,6 +20,7 @@ export function contradictions(setup: Setup): InputError[] {
     ...settableFields(setup),
     ...swappedMast(implement),
     ...liftContradictions(setup),
+    ...driveContradictions(setup),
   ];
 }
 
@@ -46,6 +47,33 @@ function liftContradictions({ tractor }: Setup): InputError[] {
       'tractor.liftAt610',
       'the lift at the ball ends',
       'Farther back a lift never lifts more: are the two in each other’s place?',
+    ),
+  ];
+}
+
+/** A shaft, and an opening that it passes, that can't be so. */
+function driveContradictions({ shaft, coupler }: Setup): InputError[] {
+  return [
+    ...smaller(
+      shaft?.closedOverlap,
+      shaft?.closedLength,
+      'shaft.closedOverlap',
+      'the closed length',
+      'The two tubes can’t reach farther into each other than the shaft is long.',
+    ),
+    ...smaller(
+      shaft?.guardTubeDiameter,
+      shaft?.guardConeDiameter,
+      'shaft.guardTubeDiameter',
+      'the diameter of the cone',
+      'Are tube and cone in each other’s place?',
+    ),
+    ...smaller(
+      coupler?.windowBottom,
+      coupler?.windowTop,
+      'coupler.windowBottom',
+      'the top of the opening',
+      'Are top and bottom in each other’s place?',
     ),
   ];
 }
@@ -170,6 +198,7 @@ function fixedFields(setup: Setup): InputError[] {
     ['coupler.front', setup.coupler?.front],
     ['implement', setup.implement],
     ['implement.secondRow', setup.implement.secondRow],
+    ['shaft', setup.shaft],
     ...parts,
   ] as const;
   return records.flatMap(([path, record]) =>

@@ -27,6 +27,7 @@ export const tractorDriveFields = {
     'PTO stub to the right',
     'How far the PTO stub stands to the right of the middle; left is negative.',
   ),
+  topLinkRadius: length(5, 80, 'half of the top link’s thickness', 'Half of the top link over its thickest part.'),
   stubGrooveToEnd: length(10, 80, 'groove to end of the PTO stub', 'Middle of the groove to the end of the PTO stub.'),
 } as const satisfies Rules;
 

@@ -1,4 +1,4 @@
-import { couplerFields, implementFields, pinFields, tractorFields } from './fields.ts';
+import { couplerFields, implementFields, pinFields, shaftFields, tractorFields } from './fields.ts';
 import { excerpt, type InputError } from './inputError.ts';
 import { contradictions } from './contradictions.ts';
 import type { Setup } from './setup.ts';
@@ -111,16 +111,23 @@ function expectation(issue: Issue): string {
     : `a ${issue.expected}`.replace('a object', 'an object').replace('a array', 'a list');
 }
 
-const knownKeys = [pinFields, implementFields, tractorFields, couplerFields].flatMap((rules) => Object.keys(rules));
+/** Names that a misspelt one may stand for, by record; under any other path all of them. */
+const knownKeys: Readonly<Record<string, readonly string[]>> = {
+  implement: [...Object.keys(pinFields), ...Object.keys(implementFields)],
+  tractor: Object.keys(tractorFields),
+  coupler: Object.keys(couplerFields),
+  shaft: Object.keys(shaftFields),
+};
 
 function unknownKey(parent: string, key: string): InputError {
   const short = excerpt(key);
-  const near = knownKeys.find((known) => isNear(known.toLowerCase(), short.toLowerCase()));
+  const candidates = knownKeys[parent] ?? Object.values(knownKeys).flat();
+  const near = candidates.find((known) => isNear(known.toLowerCase(), short.toLowerCase()));
   const hint = near === undefined ? 'Remove it or look the name up in the setup schema.' : `Did you mean ${near}?`;
   return error('unknown-key', parent === '' ? short : `${parent}.${short}`, 'a known key', short, hint);
 }
 
-/** Same letters but for one dropped, added or changed, or one name inside the other. */
+/** Same letters but for one dropped, added or changed or two neighbours swapped, or one name inside the other. */
 function isNear(known: string, key: string): boolean {
   if (key.length < 4) return false;
   if (known.includes(key) || key.includes(known)) return true;
@@ -129,6 +136,9 @@ function isNear(known: string, key: string): boolean {
     known.slice(start + 1) === key.slice(start + 1),
     known.slice(start + 1) === key.slice(start),
     known.slice(start) === key.slice(start + 1),
+    known[start] === key[start + 1] &&
+      known[start + 1] === key[start] &&
+      known.slice(start + 2) === key.slice(start + 2),
   ];
   return rests.includes(true);
 }

@@ -105,7 +105,13 @@ export function missOf(finding: Finding, system: UnitSystem): string {
   const least = high === null ? null : size(high, finding, system);
   if (least === null) return most ?? 'an unknown amount';
   if (most === null) return `at least ${least}`;
-  return most === least ? most : `${least} to ${most}`;
+  return isSamePrint(most, least) ? most : `${least} to ${most}`;
+}
+
+/** A range whose ends print alike in the unit that stands first is told by its worse end alone. */
+function isSamePrint(one: string, other: string): boolean {
+  const firstUnit = (text: string): string => text.split(' (')[0] ?? text;
+  return firstUnit(one) === firstUnit(other);
 }
 
 function holdsSentence(finding: Finding, system: UnitSystem): string {

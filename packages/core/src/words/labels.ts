@@ -14,7 +14,6 @@ const others: Readonly<Record<string, string>> = {
   'implement.floatSits': 'whether the float sits at the upper pin or behind it',
   'tractor.liftSupplyShare': 'what the lift truly pulls',
   'tractor.liftEfficiency': 'how much of its push the lift cylinder passes on',
-  'tractor.topLinkRadius': 'thickness of the top link',
   'tractor.ptoType': 'how many splines the PTO stub has',
   'tractor.ptoSpeeds': 'how fast the PTO turns',
   'implement.inputType': 'how many splines the input shaft has',

@@ -15,11 +15,12 @@ import { shaftDocument, shaftTapePaths, shaftTapes } from './generateShaftDocume
 import { judgedDrive, type JudgedDrive } from './shaftDrive.ts';
 
 /** A shaft whose closed length stands so far over, or under, the shortest distance less the clearance. */
-function withLengths(one: ShaftCase, over: number, closedOverlap: number): ShaftCase {
+function withLengths(one: ShaftCase, over: number, mostOverlap: number): ShaftCase {
   const { question } = judgedDrive(shaftDocument(one));
   const sweep = shaftSweepOf(question.shaft, middlesOf(question));
   const shortest = Math.min(...(sweep?.stations ?? []).map((station) => station.shortest));
   const closedLength = Math.max(220, shortest - 50 + over);
+  const closedOverlap = Math.min(mostOverlap, closedLength - 20);
   return { ...one, drive: { ...one.drive, closedLength, closedOverlap, profileLength: closedOverlap + 40 } };
 }
 
@@ -47,9 +48,10 @@ const said = (one: ShaftCase, lift: readonly string[], drive: readonly string[],
 
 const inputs = [shaftCases(), tapePaths, shaftTapePaths, fc.boolean(), even(2, 80)] as const;
 
-describe('cutting both halves, and longer halves, whichever way the lengths were read', () => {
+describe('cutting both halves, whichever way the lengths were read', () => {
   test('cut by what is missing, the shaft keeps its clearance by less than a millimetre, and overlaps by twice that less', () => {
     let cut = 0;
+    let passed = 0;
     fc.assert(
       fc.property(...inputs, (one, lift, drive, isTaped, over) => {
         const document = said(withLengths(one, over, 700), lift, drive, isTaped);
@@ -58,8 +60,10 @@ describe('cutting both halves, and longer halves, whichever way the lengths were
         const cure = candidatesOf(document, before).find(({ kind }) => kind === 'cutShaft');
         const k = cure?.amount ?? NaN;
         const after = judgedDrive(withEdits(document, cure?.edits ?? []));
-        expect(after.of('shaft.bottoming').status).toBe('pass');
-        const grown = (id: CheckId): number => quantity(after, id, before.setting) - quantity(before, id, before.setting);
+        expect(failsByItself(after, 'shaft.bottoming')).toBe(false);
+        if (after.of('shaft.bottoming').status === 'pass') passed += 1;
+        const grown = (id: CheckId): number =>
+          quantity(after, id, before.setting) - quantity(before, id, before.setting);
         const left = quantity(after, 'shaft.bottoming', before.setting) - 50;
         expect(left).toBeGreaterThanOrEqual(-1e-9);
         expect(left).toBeLessThan(1);
@@ -70,9 +74,12 @@ describe('cutting both halves, and longer halves, whichever way the lengths were
       }),
       { numRuns: 25, endOnFailure: true },
     );
-    expect(cut).toBeGreaterThan(15);
+    expect(cut).toBeGreaterThan(10);
+    expect(passed).toBeGreaterThan(cut / 2);
   });
+});
 
+describe('longer halves, and the whole answer', () => {
   test('lengthened by half of what is missing, rounded up to 5 mm, the shaft overlaps enough and has that less to its bottom', () => {
     let lengthened = 0;
     fc.assert(
@@ -80,8 +87,8 @@ describe('cutting both halves, and longer halves, whichever way the lengths were
         const slack = withLengths(one, -250, 300);
         const exact = judgedDrive(shaftDocument(slack));
         const enough = quantity(exact, 'shaft.overlap', exact.setting);
-        const closedOverlap = 300 - (enough - 150) - short;
-        if (closedOverlap < 60) return;
+        const closedOverlap = slack.drive.closedOverlap - (enough - 150) - short;
+        if (closedOverlap < 60 || closedOverlap > slack.drive.closedLength - 20) return;
         const wanting = { ...slack, drive: { ...slack.drive, closedOverlap } };
         const document = said(wanting, lift, drive, isTaped);
         const before = judgedDrive(document);
@@ -91,7 +98,8 @@ describe('cutting both halves, and longer halves, whichever way the lengths were
         const after = judgedDrive(withEdits(document, cure?.edits ?? []));
         expect(x % 5).toBe(0);
         expect(after.of('shaft.overlap').status).toBe('pass');
-        const grown = (id: CheckId): number => quantity(after, id, before.setting) - quantity(before, id, before.setting);
+        const grown = (id: CheckId): number =>
+          quantity(after, id, before.setting) - quantity(before, id, before.setting);
         expect(grown('shaft.overlap')).toBeCloseTo(2 * x, 6);
         expect(grown('shaft.bottoming')).toBeCloseTo(-x, 6);
         lengthened += 1;
@@ -106,13 +114,15 @@ describe('cutting both halves, and longer halves, whichever way the lengths were
     fc.assert(
       fc.property(shaftCases(fc.constant('bareBalls')), even(5, 60), (one, over) => {
         const document = shaftDocument(withLengths(one, over, 700));
-        const { cures } = answer(document);
-        const cure = cures.find(({ kind }) => kind === 'cutShaft');
+        const of = answer(document);
+        const cure = of.cures.find(({ kind }) => kind === 'cutShaft');
         if (cure === undefined) return;
         expect(cure.returnable).toBe(false);
         const after = answer(withEdits(document, cure.edits));
         for (const id of cure.cures) expect(finding(after, id).status, id).toBe('pass');
-        expect(finding(after, 'shaft.bottoming').margin?.low).toBeLessThan(1);
+        const least = Math.ceil(-(finding(of, 'shaft.bottoming').margin?.low ?? NaN));
+        // The least that is missing, or 4 mm more where that does not serve together with everything else.
+        expect([least, least + 4]).toContain(cure.amount);
         offered += 1;
       }),
       { numRuns: 6, endOnFailure: true },

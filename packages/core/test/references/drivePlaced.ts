@@ -99,11 +99,7 @@ export function placeAt({ one: { lift, drive }, view }: Rig, height: number): Pl
     body,
     bodyFrame,
     implementFrame,
-    tractorCross: [
-      drive.stubBehind + drive.stubGrooveToEnd + drive.endToCrossFront,
-      drive.stubAside,
-      drive.stubHeight,
-    ],
+    tractorCross: [drive.stubBehind + drive.stubGrooveToEnd + drive.endToCrossFront, drive.stubAside, drive.stubHeight],
     stubAxis: [1, 0, 0],
     inputAxis: pointedIn(inputFrame, [1, 0, 0]),
     implementCross: (shift, sway) => [cross[0], cross[1] + shift + sway, cross[2]],

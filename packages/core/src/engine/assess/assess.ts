@@ -36,7 +36,8 @@ export function assess(document: SetupDocument, options: AssessOptions = { full:
 function answerOf(document: SetupDocument, setup: Setup, options: AssessOptions): Answer {
   const judgement = judgeSetup(setup, { thresholds: options.full === true });
   const cures = seekCures(document, judgement);
-  const findings = judgement.findings.map((finding) => cured(finding, cures));
+  const failing = judgement.findings.filter(({ core, status }) => core && status === 'fail');
+  const findings = judgement.findings.map((finding) => cured(finding, cures, failing));
   const figures = usedFigures(judgement);
   return {
     scope: 'hookUpDriveAndLift',
@@ -65,12 +66,16 @@ function answerOf(document: SetupDocument, setup: Setup, options: AssessOptions)
   };
 }
 
-/** A failure is cured if it can be set right together with everything else, or else by itself. */
-function cured(finding: Finding, cures: readonly Cure[]): Finding {
-  const isCured = finding.status === 'fail' && cures.some((cure) => cure.cures.includes(finding.id));
-  const set = cures.some((cure) => cure.inSmallestSet);
-  const inSet = cures.some((cure) => cure.inSmallestSet && cure.cures.includes(finding.id));
-  return isCured && (inSet || !set) ? { ...finding, status: 'cured' } : finding;
+/**
+ * A failure is cured if it is set right together with everything else. Where something else can't be cured at all, what can
+ * be is told so by itself; where each could be but nothing cures them together, nothing is cured.
+ */
+function cured(finding: Finding, cures: readonly Cure[], failing: readonly Finding[]): Finding {
+  const curedBy = (one: Finding, set: readonly Cure[]): boolean => set.some((cure) => cure.cures.includes(one.id));
+  const set = cures.filter((cure) => cure.inSmallestSet);
+  const isHopeless = failing.some((one) => !curedBy(one, cures));
+  const isCured = finding.status === 'fail' && curedBy(finding, set.length > 0 ? set : isHopeless ? cures : []);
+  return isCured ? { ...finding, status: 'cured' } : finding;
 }
 
 function onTopic(findings: readonly Finding[], topic: Topic): readonly Finding[] {

@@ -42,20 +42,33 @@ export function seekCures(document: SetupDocument, judgement: SetupJudgement): C
   }));
 }
 
-/** What is tried by how much, the least that may serve first: the first that serves is enough. */
+/** What is tried by how much, the least that may serve first: what cures all that it can is enough. */
 const byAmount: readonly Candidate['kind'][] = ['liftStop', 'longerTubes', 'cutShaft'];
 
-/** Every candidate that cures something. */
+/** Every candidate that cures something; of those that differ by how much, the one that cures most. */
 function triedOut(document: SetupDocument, before: readonly Finding[], candidates: readonly Candidate[]): Trial[] {
+  const failing = before.filter(({ core, status }) => core && status === 'fail').map(({ id }) => id);
   const found: Trial[] = [];
   for (const candidate of candidates) {
-    const isSettled =
-      byAmount.includes(candidate.kind) && found.some((trial) => trial.candidate.kind === candidate.kind);
-    const trial = isSettled ? null : tryOut(document, before, [candidate], candidate);
-    if (trial !== null) found.push(trial);
+    const same = byAmount.includes(candidate.kind)
+      ? found.find((trial) => trial.candidate.kind === candidate.kind)
+      : undefined;
+    const isEnough =
+      same !== undefined && failing.filter(isOf[candidate.kind] ?? (() => true)).every((id) => same.cures.includes(id));
+    const trial = isEnough ? null : tryOut(document, before, [candidate], candidate);
+    if (trial === null || (same !== undefined && trial.cures.length <= same.cures.length)) continue;
+    if (same === undefined) found.push(trial);
+    else found[found.indexOf(same)] = trial;
   }
   return found;
 }
+
+/** What each of them is tried for. */
+const isOf: Readonly<Partial<Record<Candidate['kind'], (id: CheckId) => boolean>>> = {
+  liftStop: (id) => id.includes('Joint'),
+  longerTubes: (id) => id === 'shaft.overlap' || id === 'shaft.apart',
+  cutShaft: (id) => id === 'shaft.bottoming',
+};
 
 function tryOut(
   document: SetupDocument,

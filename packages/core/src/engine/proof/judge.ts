@@ -4,6 +4,8 @@ import { decide, type Decision } from './decide.ts';
 import {
   combinations,
   leastCertain,
+  leastRanked,
+  midpoint,
   rangeOf,
   reader,
   workShare,
@@ -83,8 +85,8 @@ function judgeGroup(group: readonly Check[], field: Field): Judged[] {
 }
 
 /**
- * The best setting for all that a setting can change; where what passes would not hold at it but does at some other, the
- * best one of those.
+ * The best setting for all that a setting can change; where what passes would not hold at it but does at some other, in the
+ * middle of every range at least, the best one of those.
  */
 function reportedSetting(group: readonly Check[], passing: readonly Check[], field: Field): Box {
   const whole = problemOf(
@@ -95,7 +97,7 @@ function reportedSetting(group: readonly Check[], passing: readonly Check[], fie
   const best = bestSetting(whole, whole.box).box;
   if (leastCertain(passing, best) >= -nearlyZero) return best;
   const guarded = bestSetting({ ...whole, guarded: passing }, whole.box).box;
-  return leastCertain(passing, guarded) >= -nearlyZero ? guarded : best;
+  return leastRanked(passing, midpoint(whole, guarded)) >= -nearlyZero ? guarded : best;
 }
 
 function isSettable(check: Check, field: Field): boolean {

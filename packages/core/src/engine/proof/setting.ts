@@ -25,7 +25,7 @@ export interface BestSetting {
 
 const gridPoints = 17;
 const refinements = 40;
-/** How far a search is refined, as a share of a range: less where every look is costly. */
+/** How far a search is refined, as a share of a range: less where every look is costly and any setting that works will do. */
 const finest = 1e-9;
 const finely = 1e-5;
 const roughly = 1e-2;
@@ -72,7 +72,8 @@ interface Search {
 function searchSettings(problem: Problem, box: Box, enough: number): BestSetting {
   const start = certain(problem, atPoint(box, problem.settings, middle));
   if (start.value >= enough) return start;
-  const proven = certain(problem, bestRanked({ problem, box, enough }, workShare(problem) < 1 ? finely : finest).box);
+  const isHasty = Number.isFinite(enough) && workShare(problem) < 1;
+  const proven = certain(problem, bestRanked({ problem, box, enough }, isHasty ? finely : finest).box);
   return proven.value >= start.value ? proven : start;
 }
 

@@ -3,43 +3,91 @@ import type { Arrow, Plane } from '../linkage/index.ts';
 
 /**
  * The guard in one view: a line from joint to joint, with a tube about it and a cone at either end that tapers to the tube
- * [mm].
+ * [mm]. What is left beside it is told on one side of the line.
  */
 export interface Envelope {
   readonly from: Arrow;
   readonly along: Arrow;
   readonly length: Step;
+  /** How far the round end of a cone reaches beyond its joint where the line leans out of the view. */
+  readonly overhang: Step;
+  /** 1 for what has to stay to the left of the line (above, where it runs rearward in the side view), −1 to the right. */
+  readonly side: 1 | -1;
 }
 
-/** The envelope between two joints as one view shows them. */
-export function envelopeOf(p: Plane, from: Arrow, to: Arrow): Envelope {
+/** The envelope between two joints as one view shows them; `lean` is the sine of the angle between line and view. */
+export function envelopeOf(p: Plane, from: Arrow, to: Arrow, lean: Step, side: 1 | -1): Envelope {
   const span = p.minus(to, from);
   const length = p.length(span);
-  return { from, along: p.times(span, p.divide(p.constant(1), length)), length };
+  const along = p.times(span, p.divide(p.constant(1), length));
+  return { from, along, length, overhang: p.multiply(p.half(p.leaf('guardConeDiameter')), lean), side };
 }
+
+/** The envelope seen from its other side. */
+export function otherSide(envelope: Envelope): Envelope {
+  return { ...envelope, side: envelope.side === 1 ? -1 : 1 };
+}
+
+/** A place beside the envelope: how far along its line, and how far off it. */
+interface Beside {
+  readonly along: Step;
+  readonly off: Step;
+}
+
+function besideAt(p: Plane, { from, along, side }: Envelope, point: Arrow): Beside {
+  const reach = p.minus(point, from);
+  return { along: p.dot(along, reach), off: p.scaled(p.cross(along, reach), side) };
+}
+
+/** What is left between the guard and a point. The line goes on beyond the joints, as the shafts do. */
+export function roomAt(p: Plane, envelope: Envelope, point: Arrow): Step {
+  return roomBeside(p, envelope, besideAt(p, envelope, point));
+}
+
+/** The lesser of the distances to the tube and to the slope of the nearer cone. */
+function roomBeside(p: Plane, { length, overhang }: Envelope, { along, off }: Beside): Step {
+  const tube = p.half(p.leaf('guardTubeDiameter'));
+  const flare = p.subtract(p.half(p.leaf('guardConeDiameter')), tube);
+  const taper = p.leaf('guardConeLength');
+  const nearer = p.greater(p.constant(0), p.subtract(p.lesser(along, p.subtract(length, along)), overhang));
+  const share = p.subtract(p.constant(1), p.divide(nearer, taper));
+  const slope = p.divide(taper, p.length(p.arrow(taper, flare)));
+  const toCone = p.multiply(p.subtract(off, p.add(tube, p.multiply(flare, share))), slope);
+  return p.lesser(p.subtract(off, tube), toCone);
+}
+
+/** What lies farther ahead of or behind the joints than this is not looked at, and room is told up to it [mm]. */
+const farEnough = 300;
 
 /**
- * What is left between the guard and a point that has to stay to the left of its line (above, where the line runs
- * rearward in the side view): the distance to the line less the guard’s radius there. The line goes on beyond the joints as
- * the shafts do. Along a straight edge this has no least but at the ends of the edge: the distance goes straight, the
- * radius bends up toward either joint.
+ * What is left between the guard and a straight edge: along it the room has its least at an end, or beside a joint, where
+ * the cone begins. What lies farther out than `farEnough` is that far away.
  */
-export function roomTo(p: Plane, envelope: Envelope, point: Arrow): Step {
-  return p.subtract(p.cross(envelope.along, p.minus(point, envelope.from)), radiusAt(p, envelope, point));
+export function roomToEdge(p: Plane, envelope: Envelope, start: Arrow, end: Arrow): Step {
+  const [a, b] = [besideAt(p, envelope, start), besideAt(p, envelope, end)];
+  const run = p.subtract(b.along, a.along);
+  const at = (along: Step): Beside => {
+    const share = within(p, p.divide(p.subtract(along, a.along), p.add(run, p.constant(tiny))));
+    const between = (from: Step, to: Step): Step => p.add(from, p.multiply(share, p.subtract(to, from)));
+    return { along: between(a.along, b.along), off: between(a.off, b.off) };
+  };
+  const far = p.constant(farEnough);
+  const places = [p.constant(-farEnough), p.constant(0), envelope.length, p.add(envelope.length, far)];
+  const rooms = places.map((along) => roomBeside(p, envelope, at(along)));
+  const ahead = p.scaled(p.greater(a.along, b.along), -1);
+  const behind = p.subtract(p.lesser(a.along, b.along), envelope.length);
+  const away = p.subtract(p.greater(ahead, behind), envelope.overhang);
+  return p.lesser(far, p.greater(least(p, rooms), away));
 }
 
-/** The same for a point that has to stay to the right (below). */
-export function roomBelow(p: Plane, envelope: Envelope, point: Arrow): Step {
-  const below = p.cross(p.minus(point, envelope.from), envelope.along);
-  return p.subtract(below, radiusAt(p, envelope, point));
+/** Keeps a quotient from nothing over nothing where an edge is seen end-on [mm]. */
+const tiny = 1e-9;
+
+function within(p: Plane, share: Step): Step {
+  return p.lesser(p.constant(1), p.greater(p.constant(0), share));
 }
 
-/** Radius of the guard beside a point: the cone’s at and beyond a joint, tapering to the tube’s over the length of the cone. */
-function radiusAt(p: Plane, { from, along, length }: Envelope, point: Arrow): Step {
-  const tube = p.half(p.leaf('guardTubeDiameter'));
-  const cone = p.half(p.leaf('guardConeDiameter'));
-  const behind = p.dot(along, p.minus(point, from));
-  const nearer = p.greater(p.constant(0), p.lesser(behind, p.subtract(length, behind)));
-  const share = p.greater(p.constant(0), p.subtract(p.constant(1), p.divide(nearer, p.leaf('guardConeLength'))));
-  return p.add(tube, p.multiply(p.subtract(cone, tube), share));
+/** The least of several steps. */
+export function least(p: Plane, steps: readonly Step[]): Step {
+  return steps.reduce((a, b) => p.lesser(a, b));
 }

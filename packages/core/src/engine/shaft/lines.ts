@@ -4,7 +4,7 @@ import type { CheckId, Line, NamedCheck, Need, NotNeeded, Reason } from '../find
 import { openRun, type Course, type Run } from '../lift/index.ts';
 import type { Measured, Reading, Term } from '../proof/index.ts';
 import { passageLine } from './passage.ts';
-import { angleLimits, askedFirst, type JointEnd, type ShaftQuestion } from './question.ts';
+import { angleLimits, askedFirst, everywhere, type JointEnd, type ShaftQuestion } from './question.ts';
 import { directionLine, limiterLine, powerLine, seriesLine, shieldsLine, speedLine, splinesLine } from './rating.ts';
 import { throughShaft, type ShaftSteps } from './shaftSteps.ts';
 
@@ -83,11 +83,6 @@ export function ruledLines(question: ShaftQuestion): Line<Reason>[] {
 /** The courses at which the drive turns. */
 function turning({ turnsWhileRaised }: ShaftQuestion): readonly Course[] {
   return turnsWhileRaised ? ['work', 'raise'] : ['work'];
-}
-
-/** Everywhere the lift goes; a top link set apart for carrying has a course of its own. */
-function everywhere({ structure }: ShaftQuestion): readonly Course[] {
-  return structure.lift.carriesApart ? ['stroke', 'raise'] : ['stroke'];
 }
 
 /** A result over several courses: its least or greatest. */

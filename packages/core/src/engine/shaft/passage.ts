@@ -1,19 +1,19 @@
 import { passageClearance } from '../../tables/index.ts';
 import type { OutlineRecord } from '../../records/index.ts';
-import { exactly } from '../geometry/index.ts';
+import { exactly, lesser } from '../geometry/index.ts';
 import { knowsShaftWay } from '../joint/index.ts';
 import type { Line, Reason } from '../findings/index.ts';
 import { openRun, type Leaves } from '../lift/index.ts';
 import type { Term } from '../proof/index.ts';
 import { throughPassage, type Surroundings } from './passageSteps.ts';
-import { isPlaced, type ShaftQuestion } from './question.ts';
+import { everywhere, isPlaced, type ShaftQuestion } from './question.ts';
 
 const id = 'shaft.passage';
 
 /** The guard’s way past top link, lower links and drawbar, and through the opening of a coupler, all through the lift. */
 export function passageLine(question: ShaftQuestion): Line<Reason> {
   const { ledger } = question.lift.joint;
-  if (!isPlaced(question) || !question.structure.lift.linkage) return { id, kind: 'notChecked', needs: 'linkage' };
+  if (!isPlaced(question)) return { id, kind: 'notChecked', needs: 'linkage' };
   if (!['guardTubeDiameter', 'guardConeDiameter'].every((key) => ledger.given(`shaft.${key}`)))
     return { id, kind: 'notChecked', needs: 'guard' };
   if (question.structure.lift.held === 'byFrame' && !knowsShaftWay(ledger))
@@ -24,11 +24,15 @@ export function passageLine(question: ShaftQuestion): Line<Reason> {
     windowBottom: ledger.given('coupler.windowBottom'),
     drawbars: drawbars.map(({ side }) => side?.length ?? 0),
   };
-  const { formula, room } = throughPassage(question.structure, surroundings);
-  const run = openRun(formula, passageLeaves(question, drawbars), [room]);
-  const least = run.least(room);
+  const leaves = passageLeaves(question, drawbars);
+  const runs = everywhere(question).map((course) => {
+    const { formula, room } = throughPassage(question.structure, surroundings, course);
+    return { run: openRun(formula, leaves, [room]), room };
+  });
+  const rooms = runs.map(({ run, room }) => run.least(room));
+  const estimates = runs.map(({ run, room }) => run.leastEstimate(room));
+  const reads = runs.map(({ run, room }) => run.reads(room));
   const wanted = exactly(passageClearance.value);
-  const estimate = run.leastEstimate(room);
   return {
     id,
     kind: 'computed',
@@ -36,9 +40,9 @@ export function passageLine(question: ShaftQuestion): Line<Reason> {
       id,
       unit: 'mm',
       scale: 10,
-      measure: (at) => ({ quantity: least(at), low: wanted, high: null }),
-      estimate: (at) => estimate(at) - wanted.low,
-      reads: run.reads(room),
+      measure: (at) => ({ quantity: rooms.map((least) => least(at)).reduce(lesser), low: wanted, high: null }),
+      estimate: (at) => Math.min(...estimates.map((estimate) => estimate(at))) - wanted.low,
+      reads: (at) => reads.map((read) => read(at)),
     },
   };
 }

@@ -1,7 +1,7 @@
 import { openFormula, type Formula, type Step } from '../formula/index.ts';
-import { liftSteps } from '../lift/index.ts';
+import { liftSteps, type Course } from '../lift/index.ts';
 import { planeOf, type Arrow, type Plane } from '../linkage/index.ts';
-import { envelopeOf, roomBelow, roomTo, type Envelope } from './envelope.ts';
+import { envelopeOf, least, otherSide, roomAt, roomToEdge, type Envelope } from './envelope.ts';
 import { shaftSteps, type ShaftSteps } from './shaftSteps.ts';
 import type { ShaftStructure } from './structure.ts';
 
@@ -21,19 +21,19 @@ export interface ThroughPassage {
 
 const known = new Map<string, ThroughPassage>();
 
-/** The formula of the passage over the whole lift; setups of the same structure share it. */
-export function throughPassage(structure: ShaftStructure, surroundings: Surroundings): ThroughPassage {
-  const key = JSON.stringify([structure, surroundings]);
-  const made = known.get(key) ?? write(structure, surroundings);
+/** The formula of the passage along a course of the lift; setups of the same structure share it. */
+export function throughPassage(structure: ShaftStructure, surroundings: Surroundings, course: Course): ThroughPassage {
+  const key = JSON.stringify([structure, surroundings, course]);
+  const made = known.get(key) ?? write(structure, surroundings, course);
   known.set(key, made);
   return made;
 }
 
-function write(structure: ShaftStructure, surroundings: Surroundings): ThroughPassage {
+function write(structure: ShaftStructure, surroundings: Surroundings, course: Course): ThroughPassage {
   const writer = openFormula();
   const p = planeOf(writer);
-  const steps = shaftSteps(p, structure, liftSteps(p, structure.lift, 'stroke'));
-  const side = envelopeOf(p, steps.tractorCross, steps.implementCross);
+  const steps = shaftSteps(p, structure, liftSteps(p, structure.lift, course));
+  const side = sideEnvelope(p, steps);
   const rooms = [
     roomUnderTopLink(p, steps, side),
     roomAtLinks(p, steps, side),
@@ -44,14 +44,23 @@ function write(structure: ShaftStructure, surroundings: Surroundings): ThroughPa
   return { formula: writer.finish(), room };
 }
 
-function least(p: Plane, steps: readonly Step[]): Step {
-  return steps.reduce((a, b) => p.lesser(a, b));
+/** The envelope from the side, for what has to stay above it; over its swing it leans out of the view by as much as it goes aside. */
+function sideEnvelope(p: Plane, steps: ShaftSteps): Envelope {
+  return envelopeOf(p, steps.tractorCross, steps.implementCross, sidewaysLean(p, steps), 1);
+}
+
+function sidewaysLean(p: Plane, { leftmost, rightmost, longest }: ShaftSteps): Step {
+  return p.divide(p.greater(rightmost, p.scaled(leftmost, -1)), longest);
+}
+
+function uprightLean(p: Plane, { tractorCross, implementCross, shortest }: ShaftSteps): Step {
+  const rise = p.subtract(implementCross.z, tractorCross.z);
+  return p.divide(p.greater(rise, p.scaled(rise, -1)), shortest);
 }
 
 /** The top link passes above: seen from the side, which leaves the least of any view. */
 function roomUnderTopLink(p: Plane, { lift }: ShaftSteps, side: Envelope): Step {
-  const room = p.lesser(roomTo(p, side, lift.topPivot), roomTo(p, side, lift.body.upper));
-  return p.subtract(room, p.leaf('topLinkRadius'));
+  return p.subtract(roomToEdge(p, side, lift.topPivot, lift.body.upper), p.leaf('topLinkRadius'));
 }
 
 /**
@@ -61,8 +70,8 @@ function roomUnderTopLink(p: Plane, { lift }: ShaftSteps, side: Envelope): Step 
 function roomAtLinks(p: Plane, steps: ShaftSteps, side: Envelope): Step {
   const { links, place } = steps.lift;
   const half = p.half(p.leaf('lowerLinkThickness'));
-  const below = p.lesser(roomBelow(p, side, links.pivot), roomBelow(p, side, place.ball));
-  const above = p.lesser(roomTo(p, side, links.pivot), roomTo(p, side, place.ball));
+  const below = roomToEdge(p, otherSide(side), links.pivot, place.ball);
+  const above = roomToEdge(p, side, links.pivot, place.ball);
   const beside = p.lesser(
     besideLink(p, steps, steps.rightmost, 1),
     besideLink(p, steps, p.scaled(steps.leftmost, -1), -1),
@@ -71,14 +80,15 @@ function roomAtLinks(p: Plane, steps: ShaftSteps, side: Envelope): Step {
 }
 
 /** Room in plan between the shaft at one end of its swing and the link on that side; the left side is seen in a mirror. */
-function besideLink(p: Plane, steps: ShaftSteps, aside: Step, side: 1 | -1): Step {
+function besideLink(p: Plane, steps: ShaftSteps, aside: Step, mirror: 1 | -1): Step {
   const { links, place } = steps.lift;
-  const stub = p.scaled(p.leaf('stubAside'), side);
+  const stub = p.scaled(p.leaf('stubAside'), mirror);
   const from = p.arrow(steps.tractorCross.x, stub);
-  const plan = envelopeOf(p, from, p.arrow(steps.implementCross.x, p.add(stub, aside)));
+  const to = p.arrow(steps.implementCross.x, p.add(stub, aside));
+  const plan = envelopeOf(p, from, to, uprightLean(p, steps), 1);
   const pivot = p.arrow(links.pivot.x, links.halfAtPivot);
   const ball = p.arrow(place.ball.x, p.subtract(links.halfAtBall, p.leaf('sidePlay')));
-  return p.lesser(roomTo(p, plan, pivot), roomTo(p, plan, ball));
+  return roomToEdge(p, plan, pivot, ball);
 }
 
 /** Room to the edges of the coupler’s opening, in the coupler’s own frame: it sways with the links, the shaft’s front end against it. */
@@ -86,7 +96,7 @@ function windowRooms(p: Plane, steps: ShaftSteps, { windowBottom }: Surroundings
   const { body } = steps.lift;
   const inFrame = (point: Arrow): Arrow => p.turned(p.minus(point, body.origin), p.back(body.turn));
   const [front, rear] = [inFrame(steps.tractorCross), inFrame(steps.implementCross)];
-  const side = envelopeOf(p, front, rear);
+  const side = envelopeOf(p, front, rear, sidewaysLean(p, steps), 1);
   const edge = (name: string): Arrow => p.arrow(p.leaf('windowBehind'), p.leaf(name));
   const stub = p.leaf('stubAside');
   const sway = p.leaf('sidePlay');
@@ -96,11 +106,11 @@ function windowRooms(p: Plane, steps: ShaftSteps, { windowBottom }: Surroundings
     const from = p.arrow(front.x, p.add(p.scaled(stub, mirror), sway));
     const outermost = mirror === 1 ? steps.rightmost : p.scaled(steps.leftmost, -1);
     const to = p.arrow(rear.x, p.subtract(p.add(p.scaled(stub, mirror), outermost), sway));
-    return roomTo(p, envelopeOf(p, from, to), post);
+    return roomAt(p, envelopeOf(p, from, to, uprightLean(p, steps), 1), post);
   };
   return [
-    roomTo(p, side, edge('windowTop')),
-    ...(windowBottom ? [roomBelow(p, side, edge('windowBottom'))] : []),
+    roomAt(p, side, edge('windowTop')),
+    ...(windowBottom ? [roomAt(p, otherSide(side), edge('windowBottom'))] : []),
     beside(1),
     beside(-1),
   ];
@@ -113,9 +123,9 @@ function roomOverDrawbar(
   side: Envelope,
   { corners, i }: { readonly corners: number; readonly i: number },
 ): Step {
-  const below = Array.from({ length: corners }, (_, corner) =>
-    roomBelow(p, side, p.arrow(p.leaf(`drawbar${i}.${corner}.x`), p.leaf(`drawbar${i}.${corner}.z`))),
-  );
+  const corner = (at: number): Arrow =>
+    p.arrow(p.leaf(`drawbar${i}.${at % corners}.x`), p.leaf(`drawbar${i}.${at % corners}.z`));
+  const below = Array.from({ length: corners }, (_, at) => roomToEdge(p, otherSide(side), corner(at), corner(at + 1)));
   const stub = p.leaf('stubAside');
   const [leftmost, rightmost] = [p.add(stub, steps.leftmost), p.add(stub, steps.rightmost)];
   const cone = p.half(p.leaf('guardConeDiameter'));

@@ -1,6 +1,6 @@
 import { driveRules, type DriveRuleSet } from '../../tables/index.ts';
 import type { Shaft } from '../../records/index.ts';
-import { holdsUpper, type Leaves, type LiftQuestion } from '../lift/index.ts';
+import { holdsUpper, type Course, type Leaves, type LiftQuestion } from '../lift/index.ts';
 import { shaftLeaves } from './leaves.ts';
 import { structureOf, type ShaftStructure } from './structure.ts';
 
@@ -79,4 +79,9 @@ export function angleLimits({ rules, shaft }: ShaftQuestion, end: JointEnd): { t
   return kind === 'wideAngle'
     ? { turning: rules.wideTurningAngle.value, stop: rules.wideStopAngle.value }
     : { turning: rules.turningAngle.value, stop: rules.stopAngle.value };
+}
+
+/** Everywhere the lift goes; a top link set apart for carrying has a course of its own. */
+export function everywhere({ structure }: ShaftQuestion): readonly Course[] {
+  return structure.lift.carriesApart ? ['stroke', 'raise'] : ['stroke'];
 }

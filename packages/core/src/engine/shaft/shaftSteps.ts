@@ -101,8 +101,11 @@ function nearest(p: Plane, leftmost: Step, rightmost: Step): Step {
 
 /** The angle between a line and an axis, from how far it goes along the axis and across it: over 90° where it goes back. */
 function angleBetween(p: Plane, along: Step, across: Step): Step {
-  return p.subtract(p.constant(Math.PI / 2), p.arcTangent(p.divide(along, across)));
+  return p.subtract(p.constant(Math.PI / 2), p.arcTangent(p.divide(along, p.greater(across, p.constant(straight)))));
 }
+
+/** Less than this across counts as straight [mm]: nothing is divided by nothing. */
+const straight = 1e-9;
 
 /**
  * β2 with the joint at one place aside. While the shaft goes rearward along the input shaft, the cosine of this angle has

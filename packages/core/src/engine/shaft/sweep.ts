@@ -102,7 +102,9 @@ export function shaftSweepOf(question: ShaftQuestion, at: Reading): ShaftSweep |
     closedLength: given('shaft.closedLength') === null ? null : leaf('closedLength'),
     closedOverlap: given('shaft.closedOverlap'),
   };
-  const stations = Array.from({ length: stationCount }, (_, i) => stationAt(space, steps, i, shaft));
+  const stations = Array.from({ length: stationCount }, (_, i) =>
+    stationAt(space, steps, i, { ...shaft, yaw: leaf('inputYaw') }),
+  );
   const extreme = (of: (station: ShaftStation) => number): number =>
     stations.reduce((best, station) => (of(station) < of(best) ? station : best)).ballHeight;
   const turning = angleLimitsOf(question, 'turning');
@@ -164,12 +166,14 @@ function wanted(steps: ShaftSteps): Step[] {
   ];
 }
 
-interface Lengths {
+interface Fixed {
   readonly closedLength: number | null;
   readonly closedOverlap: number | null;
+  /** Turn of the input shaft to the right as it goes forward [deg]. */
+  readonly yaw: number;
 }
 
-function stationAt(space: Workspace, steps: ShaftSteps, place: number, shaft: Lengths): ShaftStation {
+function stationAt(space: Workspace, steps: ShaftSteps, place: number, shaft: Fixed): ShaftStation {
   const value = (step: Step): number => valueAt(space, step, place);
   const point = (arrow: Arrow): SidePoint => [value(arrow.x), value(arrow.z)];
   const { closedLength, closedOverlap } = shaft;
@@ -190,12 +194,13 @@ function stationAt(space: Workspace, steps: ShaftSteps, place: number, shaft: Le
     tractorAngle: degrees(value(steps.tractorAngle)),
     implementAngle: degrees(value(steps.implementAngle)),
   };
-  return { ...station, ...evennessOf(station) };
+  return { ...station, ...evennessOf(station, shaft.yaw) };
 }
 
 /** How unevenly both joints turn together with the implement in the middle of its swing, the planes of both joints apart by a twist. */
 function evennessOf(
   station: Pick<ShaftStation, 'tractorCross' | 'implementCross' | 'leftmost' | 'rightmost' | 'slope'>,
+  yawed: number,
 ): Pick<ShaftStation, 'equivalentAngle' | 'unevenness'> {
   const [x, z] = [
     station.implementCross[0] - station.tractorCross[0],
@@ -203,7 +208,8 @@ function evennessOf(
   ];
   const line: Vector = [x, (station.leftmost + station.rightmost) / 2, z];
   const slope = (station.slope * Math.PI) / 180;
-  const input: Vector = [Math.cos(slope), 0, Math.sin(slope)];
+  const yaw = (yawed * Math.PI) / 180;
+  const input: Vector = [Math.cos(slope) * Math.cos(yaw), -Math.sin(yaw), Math.sin(slope) * Math.cos(yaw)];
   const stub: Vector = [1, 0, 0];
   const both = equivalentAngle(
     between(stub, line),

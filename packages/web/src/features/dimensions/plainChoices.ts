@@ -136,7 +136,7 @@ const pointNames: Readonly<Record<string, string>> = {
 
 /** The same where a length runs from one point to its like. */
 const spanNames: Readonly<Record<string, string>> = {
-  crossCentre: 'cross centre to cross centre',
+  crossCentre: 'cross to cross',
   pinToPin: 'lock pin to lock pin',
   yokeEnds: 'yoke end to yoke end',
 };

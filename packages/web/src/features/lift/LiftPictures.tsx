@@ -29,8 +29,8 @@ export function LiftPictures(props: LiftPicturesProps) {
     <div className={sheetClass(paper)} style={columnsOf(paper)}>
       <View {...props} />
       {paper.hasDrive && !isPhone ? <PlotSwitch shown={shown} onShow={onPlots} /> : null}
-      <Plots key={both ? 'plots' : shown} {...props} which={both ? 'plots' : shown} />
-      {both ? <Plots {...props} which="drivePlots" /> : null}
+      <Plots key={shown} {...props} which={shown} />
+      {both ? <Plots {...props} which={shown === 'plots' ? 'drivePlots' : 'plots'} /> : null}
       {paper.hasDrive ? (
         <div className="lift-top">
           <LiftDrawing pictures={pictures} which="top" place={props.slider.place} />

@@ -9,7 +9,7 @@ interface LiftViewProps {
   readonly onMeasure: (field: string) => void;
 }
 
-/** The side view through the lift, or what to measure so that there can be one. */
+/** The lift from the side and the drive shaft by itself, or what to measure so that there can be one. A shaft that a cure cuts is drawn beside the cure. */
 export function LiftView({ answered, onMeasure }: LiftViewProps) {
   const { answer, setup, drawings } = answered;
   return (
@@ -19,7 +19,7 @@ export function LiftView({ answered, onMeasure }: LiftViewProps) {
       ) : (
         <Lift answered={answered} sweep={answer.sweep} />
       )}
-      {drawings?.shaft == null ? null : (
+      {drawings?.shaft == null || drawings.cut !== null ? null : (
         <div className="lift-shaft">
           <ShaftDrawing pictures={drawings.shaft} />
         </div>

@@ -60,8 +60,8 @@ type ShaftStation = ShaftSweep['stations'][number];
 /** Ball height at which a check of the drive is at its worst; null where no one height is [mm]. */
 function driveHeight(id: CheckId, shaft: ShaftSweep): number | null {
   const { stations, turnsFrom, turnsTo } = shaft;
-  const step = Math.abs((stations[1]?.ballHeight ?? 0) - (stations[0]?.ballHeight ?? 0));
-  const turning = stations.filter(({ ballHeight }) => ballHeight > turnsFrom - step && ballHeight < turnsTo + step);
+  const between = stations.filter(({ ballHeight }) => ballHeight >= turnsFrom && ballHeight <= turnsTo);
+  const turning = between.length > 0 ? between : [nearestTo(stations, turnsFrom)].filter((one) => one !== undefined);
   const most = (among: readonly ShaftStation[], of: (station: ShaftStation) => number): number | null =>
     [...among].sort((a, b) => of(b) - of(a))[0]?.ballHeight ?? null;
   switch (id) {
@@ -82,6 +82,11 @@ function driveHeight(id: CheckId, shaft: ShaftSweep): number | null {
     default:
       return null;
   }
+}
+
+function nearestTo(stations: readonly ShaftStation[], height: number): ShaftStation | undefined {
+  const away = ({ ballHeight }: ShaftStation): number => Math.abs(ballHeight - height);
+  return [...stations].sort((a, b) => away(a) - away(b))[0];
 }
 
 /** How far along the ruler a station lies, from 0 to 1. */
