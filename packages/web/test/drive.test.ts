@@ -22,7 +22,9 @@ function drawing(page: Page, which: string): Promise<string> {
   return page.locator(`[data-drawing=${which}] svg`).evaluate((svg) => svg.outerHTML);
 }
 
-test('the snow blower does not run as it stands: the answer and the notes name the joint and by how much', async ({ page }) => {
+test('the snow blower does not run as it stands: the answer and the notes name the joint and by how much', async ({
+  page,
+}) => {
   await openSnowBlower(page);
   await expect(runs(page)).toContainText(/not as it stands: front joint .*° too far when raised/);
   await expect(page.getByText('Joint at the tractor, raised a part cures it')).toBeVisible();
