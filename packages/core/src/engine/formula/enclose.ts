@@ -29,7 +29,7 @@ export function openEnclosure(formula: Formula, places: number, wide = false): E
 }
 
 /** Room for lower and upper ends. */
-export function openEnds(count: number, isLaned: boolean): Ends {
+function openEnds(count: number, isLaned: boolean): Ends {
   return { low: new Float64Array(count), high: new Float64Array(count), stride: isLaned ? 1 : 0 };
 }
 

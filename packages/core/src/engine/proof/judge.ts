@@ -27,8 +27,8 @@ export interface Field {
 }
 
 /** Pieces of costly settings that one check by itself, and the search for the conflicts of a group, may look at: past them they stay unresolved. */
-const aloneWork = 400;
-const conflictWork = 400;
+const aloneWork = 250;
+const conflictWork = 120;
 
 function within(field: Field, left: number): Field {
   return { ...field, work: { left } };

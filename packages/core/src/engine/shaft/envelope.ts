@@ -56,21 +56,29 @@ function roomBeside(p: Plane, { length, overhang }: Envelope, { along, off }: Be
   return p.lesser(p.subtract(off, tube), toCone);
 }
 
+/**
+ * What is left between the guard and a straight edge: along it the room has its least at an end, or beside a joint, where
+ * the cone begins.
+ */
+export function roomToEdge(p: Plane, envelope: Envelope, start: Arrow, end: Arrow): Step {
+  const { ends, at } = edgeBeside(p, envelope, start, end);
+  const places = [...ends, at(p.constant(0)), at(envelope.length)];
+  return least(
+    p,
+    places.map((place) => roomBeside(p, envelope, place)),
+  );
+}
+
 /** What lies farther ahead of or behind the joints than this is not looked at, and room is told up to it [mm]. */
 const farEnough = 300;
 
 /**
- * What is left between the guard and a straight edge: along it the room has its least at an end, or beside a joint, where
- * the cone begins. What lies farther out than `farEnough` is that far away.
+ * The same for an edge that may lie far ahead of the joints or behind them, where no guard is: only what is near is looked
+ * at, and what lies farther out is that far away.
  */
-export function roomToEdge(p: Plane, envelope: Envelope, start: Arrow, end: Arrow): Step {
-  const [a, b] = [besideAt(p, envelope, start), besideAt(p, envelope, end)];
-  const run = p.subtract(b.along, a.along);
-  const at = (along: Step): Beside => {
-    const share = within(p, p.divide(p.subtract(along, a.along), p.add(run, p.constant(tiny))));
-    const between = (from: Step, to: Step): Step => p.add(from, p.multiply(share, p.subtract(to, from)));
-    return { along: between(a.along, b.along), off: between(a.off, b.off) };
-  };
+export function roomNearEdge(p: Plane, envelope: Envelope, start: Arrow, end: Arrow): Step {
+  const { ends, at } = edgeBeside(p, envelope, start, end);
+  const [a, b] = ends;
   const far = p.constant(farEnough);
   const places = [p.constant(-farEnough), p.constant(0), envelope.length, p.add(envelope.length, far)];
   const rooms = places.map((along) => roomBeside(p, envelope, at(along)));
@@ -78,6 +86,23 @@ export function roomToEdge(p: Plane, envelope: Envelope, start: Arrow, end: Arro
   const behind = p.subtract(p.lesser(a.along, b.along), envelope.length);
   const away = p.subtract(p.greater(ahead, behind), envelope.overhang);
   return p.lesser(far, p.greater(least(p, rooms), away));
+}
+
+interface EdgeBeside {
+  readonly ends: readonly [Beside, Beside];
+  /** The place of the edge at a distance along the line, or its nearer end. */
+  readonly at: (along: Step) => Beside;
+}
+
+function edgeBeside(p: Plane, envelope: Envelope, start: Arrow, end: Arrow): EdgeBeside {
+  const [a, b] = [besideAt(p, envelope, start), besideAt(p, envelope, end)];
+  const run = p.add(p.subtract(b.along, a.along), p.constant(tiny));
+  const at = (along: Step): Beside => {
+    const share = within(p, p.divide(p.subtract(along, a.along), run));
+    const between = (from: Step, to: Step): Step => p.add(from, p.multiply(share, p.subtract(to, from)));
+    return { along: between(a.along, b.along), off: between(a.off, b.off) };
+  };
+  return { ends: [a, b], at };
 }
 
 /** Keeps a quotient from nothing over nothing where an edge is seen end-on [mm]. */

@@ -10,6 +10,9 @@ import { everywhere, isPlaced, type ShaftQuestion } from './question.ts';
 
 const id = 'shaft.passage';
 
+/** Pieces that the lift is cut into here: the room changes slowly and takes much to bound. */
+const pieces = 12;
+
 /** The guard’s way past top link, lower links and drawbar, and through the opening of a coupler, all through the lift. */
 export function passageLine(question: ShaftQuestion): Line<Reason> {
   const { ledger } = question.lift.joint;
@@ -27,7 +30,7 @@ export function passageLine(question: ShaftQuestion): Line<Reason> {
   const leaves = passageLeaves(question, drawbars);
   const runs = everywhere(question).map((course) => {
     const { formula, room } = throughPassage(question.structure, surroundings, course);
-    return { run: openRun(formula, leaves, [room]), room };
+    return { run: openRun(formula, leaves, [room], pieces), room };
   });
   const rooms = runs.map(({ run, room }) => run.least(room));
   const estimates = runs.map(({ run, room }) => run.leastEstimate(room));

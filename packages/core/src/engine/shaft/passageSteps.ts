@@ -1,7 +1,7 @@
 import { openFormula, type Formula, type Step } from '../formula/index.ts';
 import { liftSteps, type Course } from '../lift/index.ts';
 import { planeOf, type Arrow, type Plane } from '../linkage/index.ts';
-import { envelopeOf, least, otherSide, roomAt, roomToEdge, type Envelope } from './envelope.ts';
+import { envelopeOf, least, otherSide, roomAt, roomNearEdge, roomToEdge, type Envelope } from './envelope.ts';
 import { shaftSteps, type ShaftSteps } from './shaftSteps.ts';
 import type { ShaftStructure } from './structure.ts';
 
@@ -125,7 +125,9 @@ function roomOverDrawbar(
 ): Step {
   const corner = (at: number): Arrow =>
     p.arrow(p.leaf(`drawbar${i}.${at % corners}.x`), p.leaf(`drawbar${i}.${at % corners}.z`));
-  const below = Array.from({ length: corners }, (_, at) => roomToEdge(p, otherSide(side), corner(at), corner(at + 1)));
+  const below = Array.from({ length: corners }, (_, at) =>
+    roomNearEdge(p, otherSide(side), corner(at), corner(at + 1)),
+  );
   const stub = p.leaf('stubAside');
   const [leftmost, rightmost] = [p.add(stub, steps.leftmost), p.add(stub, steps.rightmost)];
   const cone = p.half(p.leaf('guardConeDiameter'));
