@@ -14,7 +14,7 @@ export type MastGeneration = 'iso' | 'older';
 
 /** One printed figure with where it stands and how it is known. */
 export interface Figure {
-  /** [mm, kW, rad, rpm or a plain count, by the table's field]; the lower end where a range is printed */
+  /** [mm, kW, rad, deg, rpm, a share or a plain count, by the table's field]; the lower end where a range is printed */
   readonly value: number;
   /** upper end of a printed range, in the unit of `value` */
   readonly high?: number;

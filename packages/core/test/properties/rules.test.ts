@@ -75,27 +75,22 @@ describe('the two widening rules', () => {
     const rank: Readonly<Record<Whole, number>> = { fails: 0, undecided: 1, passes: 2 };
     let better = 0;
     fc.assert(
-      fc.property(
-        setups,
-        even(0, 40),
-        fc.constantFrom('ballSpan', 'topLinkLength'),
-        (document, more, key) => {
-          const path = `tractor.${key}.adjustable.between`;
-          const [from, to] = atPath(document, path) as [unknown, unknown];
-          const lowest = ends(from);
-          const highest = ends(to);
-          const wide = withEdits(document, [
-            {
-              path,
-              value: [{ between: lowest.map((end) => end - more) }, { between: highest.map((end) => end + more) }],
-            },
-          ]);
-          if (!readSetup(wide).ok) return;
-          const [before, after] = [rank[whole(document, settable)], rank[whole(wide, settable)]];
-          expect(after).toBeGreaterThanOrEqual(before);
-          if (after > before) better += 1;
-        },
-      ),
+      fc.property(setups, even(0, 40), fc.constantFrom('ballSpan', 'topLinkLength'), (document, more, key) => {
+        const path = `tractor.${key}.adjustable.between`;
+        const [from, to] = atPath(document, path) as [unknown, unknown];
+        const lowest = ends(from);
+        const highest = ends(to);
+        const wide = withEdits(document, [
+          {
+            path,
+            value: [{ between: lowest.map((end) => end - more) }, { between: highest.map((end) => end + more) }],
+          },
+        ]);
+        if (!readSetup(wide).ok) return;
+        const [before, after] = [rank[whole(document, settable)], rank[whole(wide, settable)]];
+        expect(after).toBeGreaterThanOrEqual(before);
+        if (after > before) better += 1;
+      }),
       { numRuns: 150 },
     );
     expect(better).toBeGreaterThan(0);

@@ -125,11 +125,15 @@ export function openShaftTruth(question: SetupQuestion, beside: Beside): LookAtS
 
 function openRoom(question: SetupQuestion, beside: Beside): ((at: Reading) => number) | null {
   if (!question.checks.some(({ id }) => id === 'shaft.passage')) return null;
-  const { formula, room } = throughPassage(question.shaft.structure, {
-    window: question.shaft.structure.lift.held === 'byFrame',
-    windowBottom: question.ledger.given('coupler.windowBottom'),
-    drawbars: beside.drawbar === null ? [] : [4],
-  });
+  const { formula, room } = throughPassage(
+    question.shaft.structure,
+    {
+      window: question.shaft.structure.lift.held === 'byFrame',
+      windowBottom: question.ledger.given('coupler.windowBottom'),
+      drawbars: beside.drawbar === null ? [] : [4],
+    },
+    'stroke',
+  );
   const plain = openPlain(question, beside, formula, [room]);
   return (at) => least(plain(at), room);
 }

@@ -81,11 +81,15 @@ const kinds = Object.keys(away) as Kind[];
 /** The engine's room between the guard and things of one kind at places along the stroke, every input at the middle of its range. */
 export function roomsAt(question: SetupQuestion, beside: Beside, kind: Kind, places: readonly number[]): number[] {
   const { drawbar } = beside;
-  const { formula, room } = throughPassage(question.shaft.structure, {
-    window: question.shaft.structure.lift.held === 'byFrame',
-    windowBottom: beside.windowBottom !== null,
-    drawbars: drawbar === null ? [] : [4],
-  });
+  const { formula, room } = throughPassage(
+    question.shaft.structure,
+    {
+      window: question.shaft.structure.lift.held === 'byFrame',
+      windowBottom: beside.windowBottom !== null,
+      drawbars: drawbar === null ? [] : [4],
+    },
+    'stroke',
+  );
   const named = Object.entries(beside).filter((entry): entry is [string, number] => typeof entry[1] === 'number');
   const others = kinds.filter((one) => one !== kind).flatMap((one) => Object.entries(away[one]));
   const leaves = leavesAt(question, middlesOf(question), new Map([...named, ...drawbarLeaves(drawbar), ...others]));
