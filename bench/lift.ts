@@ -1,11 +1,13 @@
-// Speeds of the lift: numeric margins at 41 heights, closures against a constraint solver, answers to uncertain setups.
+// Speeds of the lift and the drive: numeric margins at 41 heights, closures against a constraint solver, answers to uncertain setups.
 import { make_gcs_wrapper, type SketchPrimitive } from '@salusoft89/planegcs';
 import { assess } from '../packages/core/src/engine/assess/index.ts';
 import { judgeSetup, prepareSetup } from '../packages/core/src/engine/assess/index.ts';
 import { evaluate, openWorkspace, stepsFor, valueAt } from '../packages/core/src/engine/formula/index.ts';
-import { middle } from '../packages/core/src/engine/geometry/index.ts';
+import { middle, type Interval } from '../packages/core/src/engine/geometry/index.ts';
+import { openRun } from '../packages/core/src/engine/lift/index.ts';
+import { throughShaft } from '../packages/core/src/engine/shaft/shaftSteps.ts';
 import { throughLift } from '../packages/core/src/engine/lift/throughLift.ts';
-import { readSetup, type Setup, type SetupDocument } from '../packages/core/src/records/index.ts';
+import { readSetup, withEdits, type Setup, type SetupDocument } from '../packages/core/src/records/index.ts';
 
 const heights = 41;
 
@@ -123,8 +125,15 @@ function tenUncertain(exact: SetupDocument, seed: number): SetupDocument {
   return copy;
 }
 
-/** Times of the lift for one exact setup with linkage, arms and ratings. */
-export async function liftTimings(exact: SetupDocument): Promise<Timing[]> {
+const undriven = (document: SetupDocument): SetupDocument =>
+  withEdits(document, [
+    { path: 'shaft', value: undefined },
+    { path: 'implement.driven', value: false },
+  ]);
+
+/** Times of the lift for one exact setup with linkage, arms and ratings, its drive left off. */
+export async function liftTimings(driven: SetupDocument): Promise<Timing[]> {
+  const exact = undriven(driven);
   const margins = marginsAtHeights(exact);
   const sweep = microseconds(margins.run, 400);
   const solver = await solverTime(margins.closures());
@@ -147,5 +156,37 @@ export async function liftTimings(exact: SetupDocument): Promise<Timing[]> {
     { name: 'ten uncertain inputs, median', value: quantile(0.5), unit: 'ms' },
     { name: 'ten uncertain inputs, nine of ten', value: quantile(0.9), unit: 'ms' },
     { name: 'ten uncertain inputs, worst', value: quantile(1), unit: 'ms' },
+  ];
+}
+
+/** The drive shaft bounded over the whole lift: how the time grows with the pieces that the lift is cut into. */
+function boundsByPieces(document: SetupDocument): Timing[] {
+  const { shaft, ledger } = prepareSetup(read(document));
+  const { formula, steps } = throughShaft(shaft.structure, 'stroke');
+  const nudge = { by: 0 };
+  const at = (index: number): Interval => {
+    const { low, high } = ledger.entries[index]?.range ?? { low: 0, high: 0 };
+    return { low: low + nudge.by, high: high + nudge.by };
+  };
+  return [12, 24, 48].map((pieces) => {
+    const greatest = openRun(formula, shaft.leaves, [steps.implementAngle], pieces).greatest(steps.implementAngle);
+    const value = microseconds(() => {
+      // A box that was seen before is remembered: each one is a little different.
+      nudge.by = (nudge.by + 1e-9) % 1e-6;
+      greatest(at);
+    }, 4);
+    return { name: `rear joint bounded over ${pieces} pieces of the lift`, value, unit: 'µs' };
+  });
+}
+
+/** Times of a setup with a drive, shift and sway. */
+export function driveTimings(driven: SetupDocument): Timing[] {
+  const setup = read(driven);
+  const verdict = microseconds(() => judgeSetup(setup, { thresholds: false }), 2);
+  const full = microseconds(() => assess(driven), 2);
+  return [
+    { name: 'verdict of a setup with a drive, shift and sway', value: verdict / 1000, unit: 'ms' },
+    { name: 'full answer to a setup with a drive, shift and sway', value: full / 1000, unit: 'ms' },
+    ...boundsByPieces(driven),
   ];
 }

@@ -4,8 +4,15 @@ import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { Bench } from 'tinybench';
 import { assess, judgeSetup } from '@hitchwright/core/assess';
-import { readSetup, setupFrom, type Setup, type SetupDocument, type YardDocument } from '@hitchwright/core/records';
-import { liftTimings } from './lift.ts';
+import {
+  readSetup,
+  setupFrom,
+  withEdits,
+  type Setup,
+  type SetupDocument,
+  type YardDocument,
+} from '@hitchwright/core/records';
+import { driveTimings, liftTimings } from './lift.ts';
 
 interface Row {
   readonly name: string;
@@ -94,9 +101,13 @@ function sizes(): Row[] {
   ];
 }
 
-/** Times of the lift, each as a ratio to the margins of one exact setup. */
+/** Times of the lift and the drive, each as a ratio to the margins of one exact setup. */
 async function liftRows(): Promise<Row[]> {
-  const timings = await liftTimings(exact);
+  const shifting = withEdits(exact, [
+    { path: 'implement.shiftLeft', value: 100 },
+    { path: 'implement.shiftRight', value: 100 },
+  ]);
+  const timings = [...(await liftTimings(exact)), ...driveTimings(shifting)];
   const [base] = timings;
   const inMicroseconds = ({ value, unit }: (typeof timings)[number]): number => (unit === 'ms' ? value * 1000 : value);
   return timings.map((timing) => ({
