@@ -101,6 +101,7 @@ const tractorGroups: readonly FieldGroup[] = [
       'lowerLinkPivotHeight',
       'topLinkPivotBehindAxle',
       'topLinkPivotHeight',
+      'topLinkRadius',
     ],
     isUsual: true,
   },
