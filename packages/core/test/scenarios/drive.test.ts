@@ -1,28 +1,12 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { Answer } from '../../src/engine/assess/index.ts';
 import type { CheckId } from '../../src/engine/findings/index.ts';
 import { shaftSweepOf, type ShaftStation } from '../../src/engine/shaft/index.ts';
-import { setupFrom, withEdits, type Edit, type SetupDocument, type YardDocument } from '../../src/records/index.ts';
+import { withEdits, type Edit, type SetupDocument } from '../../src/records/index.ts';
 import { answer, finding } from '../asked.ts';
 import { questionOf } from '../references/engineAt.ts';
 import { middlesOf } from '../references/shaftAt.ts';
-
-const yard = JSON.parse(
-  readFileSync(new URL('../../../../examples/sample-yard.json', import.meta.url), 'utf8'),
-) as YardDocument;
-
-function named(records: readonly SetupDocument[], words: string): SetupDocument {
-  const found = records.find(({ name }) => String(name).includes(words));
-  if (found === undefined) throw new Error(`no ${words} in the yard`);
-  return found;
-}
-
-function setup(tractor: string, coupler: string | null, implement: string, edits: readonly Edit[] = []): SetupDocument {
-  const between = coupler === null ? null : named(yard.couplers, coupler);
-  const document = setupFrom(yard, named(yard.tractors, tractor), between, named(yard.implements, implement));
-  return withEdits(document, edits);
-}
+import { setup } from './yard.ts';
 
 /** The drive with the implement level at work and every range at its middle, as the stories reckon. */
 function levelSweep(document: SetupDocument) {

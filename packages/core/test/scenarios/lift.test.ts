@@ -1,24 +1,8 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { assess, type Answer } from '../../src/engine/assess/index.ts';
-import { setupFrom, withEdits, type Edit, type SetupDocument, type YardDocument } from '../../src/records/index.ts';
+import type { Edit, SetupDocument } from '../../src/records/index.ts';
 import { answer, finding } from '../asked.ts';
-
-const yard = JSON.parse(
-  readFileSync(new URL('../../../../examples/sample-yard.json', import.meta.url), 'utf8'),
-) as YardDocument;
-
-function named(records: readonly SetupDocument[], words: string): SetupDocument {
-  const found = records.find(({ name }) => String(name).includes(words));
-  if (found === undefined) throw new Error(`no ${words} in the yard`);
-  return found;
-}
-
-function setup(tractor: string, coupler: string | null, implement: string, edits: readonly Edit[] = []): SetupDocument {
-  const between = coupler === null ? null : named(yard.couplers, coupler);
-  const document = setupFrom(yard, named(yard.tractors, tractor), between, named(yard.implements, implement));
-  return withEdits(document, edits);
-}
+import { setup } from './yard.ts';
 
 /** The story leaves the top link out: the lift then stands on its ratings alone. */
 const noTopLink: readonly Edit[] = [

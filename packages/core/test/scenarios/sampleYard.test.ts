@@ -1,26 +1,7 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { setupFrom, withEdits, yardErrors, type SetupDocument, type YardDocument } from '../../src/records/index.ts';
+import { setupFrom, withEdits, yardErrors, type SetupDocument } from '../../src/records/index.ts';
 import { answer, finding } from '../asked.ts';
-
-const yard = JSON.parse(
-  readFileSync(new URL('../../../../examples/sample-yard.json', import.meta.url), 'utf8'),
-) as YardDocument;
-
-function named(records: readonly SetupDocument[], part: string): SetupDocument {
-  const found = records.find((record) => String(record['name']).includes(part));
-  if (found === undefined) throw new Error(`no ${part} in the yard`);
-  return found;
-}
-
-function setup(tractor: string, coupler: string | null, implement: string): SetupDocument {
-  return setupFrom(
-    yard,
-    named(yard.tractors, tractor),
-    coupler === null ? null : named(yard.couplers, coupler),
-    named(yard.implements, implement),
-  );
-}
+import { named, setup, yard } from './yard.ts';
 
 test('every record of the sample yard can be read', () => {
   expect(yardErrors(yard)).toEqual([]);

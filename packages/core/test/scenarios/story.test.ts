@@ -1,23 +1,8 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { assess, type Outcome } from '../../src/engine/assess/index.ts';
-import { setupFrom, withEdits, type SetupDocument, type YardDocument } from '../../src/records/index.ts';
+import { withEdits } from '../../src/records/index.ts';
 import { answer, finding } from '../asked.ts';
-
-const yard = JSON.parse(
-  readFileSync(new URL('../../../../examples/sample-yard.json', import.meta.url), 'utf8'),
-) as YardDocument;
-
-function named(records: readonly SetupDocument[], words: string): SetupDocument {
-  const found = records.find(({ name }) => String(name).includes(words));
-  if (found === undefined) throw new Error(`no ${words} in the yard`);
-  return found;
-}
-
-function setup(tractor: string, coupler: string | null, implement: string): SetupDocument {
-  const between = coupler === null ? null : named(yard.couplers, coupler);
-  return setupFrom(yard, named(yard.tractors, tractor), between, named(yard.implements, implement));
-}
+import { setup, yard } from './yard.ts';
 
 function middle({ low, high }: { readonly low: number | null; readonly high: number | null }): number {
   return ((low ?? NaN) + (high ?? NaN)) / 2;

@@ -1,4 +1,4 @@
-import { driveRuleNames } from '../../tables/index.ts';
+import { driveRuleNames, type DriveRuleName } from '../../tables/index.ts';
 import { judgeLines, openQuestion, topicOf, type Finding } from '../findings/index.ts';
 import { linesUnder } from '../shaft/index.ts';
 import type { RuledOutcome } from './answer.ts';
@@ -15,10 +15,13 @@ export function outcomesByRules({ question, findings }: SetupJudgement): RuledOu
   const { shaft, ledger } = question;
   if (shaft.driven !== true) return [];
   const ofDrive = findings.filter(({ id }) => topicOf(id) === 'runs');
-  return driveRuleNames.map((rules): RuledOutcome => {
+  const findingsUnder = (rules: DriveRuleName): readonly Finding[] => {
+    if (rules === shaft.rules.name) return ofDrive;
     const ruled = judgeLines(openQuestion(ledger, linesUnder(shaft, rules)), { thresholds: false }).findings;
-    const under = (finding: Finding): Finding => ruled.find(({ id }) => id === finding.id) ?? finding;
-    const all = ofDrive.map(under);
+    return ofDrive.map((finding) => ruled.find(({ id }) => id === finding.id) ?? finding);
+  };
+  return driveRuleNames.map((rules): RuledOutcome => {
+    const all = findingsUnder(rules);
     return { rules, chosen: rules === shaft.rules.name, outcome: outcomeOf(all), lead: leadOf(all) };
   });
 }

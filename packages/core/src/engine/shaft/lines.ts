@@ -1,6 +1,14 @@
 import type { Step } from '../formula/index.ts';
 import { exactly, greater, lesser, scale, subtract, type Interval } from '../geometry/index.ts';
-import type { CheckId, Line, NamedCheck, Need, NotNeeded, Reason } from '../findings/index.ts';
+import {
+  checkIds,
+  type CheckId,
+  type Line,
+  type NamedCheck,
+  type Need,
+  type NotNeeded,
+  type Reason,
+} from '../findings/index.ts';
 import { openRun, type Course, type Run } from '../lift/index.ts';
 import type { Measured, Reading, Term } from '../proof/index.ts';
 import { passageLine } from './passage.ts';
@@ -8,23 +16,8 @@ import { angleLimits, askedFirst, everywhere, type JointEnd, type ShaftQuestion 
 import { directionLine, limiterLine, powerLine, seriesLine, shieldsLine, speedLine, splinesLine } from './rating.ts';
 import { throughShaft, type ShaftSteps } from './shaftSteps.ts';
 
-const lineIds = [
-  'shaft.splines',
-  'shaft.speed',
-  'shaft.direction',
-  'shaft.power',
-  'shaft.series',
-  'shaft.bottoming',
-  'shaft.overlap',
-  'shaft.apart',
-  'shaft.tractorJoint',
-  'shaft.implementJoint',
-  'shaft.tractorJointRaised',
-  'shaft.implementJointRaised',
-  'shaft.passage',
-  'limit.shields',
-  'limit.limiter',
-] as const satisfies readonly CheckId[];
+/** The checks of a drive, in the order in which they are told. */
+const lineIds = checkIds.filter((id) => id.startsWith('shaft.') || ['limit.shields', 'limit.limiter'].includes(id));
 
 /**
  * Every check of the drive with what becomes of it; always the same ids in the same order.
