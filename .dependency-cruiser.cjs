@@ -19,7 +19,7 @@ const layerRules = layers.map((layer) => ({
   to: { path: `${core}(?!(${[layer, ...mayUse[layer]].join('|')})/)` },
 }));
 
-/** Inside engine, imports run one way too: tools ← inputs ← findings ← joint ← topics ← assess, which calls them all; the shaft hangs on the lift. */
+/** Inside engine, imports run one way too: tools ← inputs ← findings ← joint ← topics ← assess, which calls them all; shaft and balance hang on the lift. */
 const engineLayers = [
   'geometry',
   'formula',
@@ -31,6 +31,8 @@ const engineLayers = [
   'hookup',
   'lift',
   'shaft',
+  'balance',
+  'power',
   'assess',
 ];
 const engineMayUse = {
@@ -44,7 +46,9 @@ const engineMayUse = {
   hookup: ['geometry', 'proof', 'inputs', 'findings', 'joint'],
   lift: ['geometry', 'formula', 'linkage', 'proof', 'inputs', 'findings', 'joint'],
   shaft: ['geometry', 'formula', 'linkage', 'proof', 'inputs', 'findings', 'joint', 'lift'],
-  assess: ['geometry', 'proof', 'inputs', 'findings', 'joint', 'hookup', 'lift', 'shaft'],
+  balance: ['geometry', 'formula', 'linkage', 'proof', 'inputs', 'findings', 'joint', 'lift'],
+  power: ['geometry', 'proof', 'inputs', 'findings', 'joint'],
+  assess: ['geometry', 'proof', 'inputs', 'findings', 'joint', 'hookup', 'lift', 'shaft', 'balance', 'power'],
 };
 const engineRules = engineLayers.map((layer) => ({
   name: `engine-layer-${layer}`,

@@ -7,31 +7,16 @@ import { middle, type Interval } from '../packages/core/src/engine/geometry/inde
 import { openRun } from '../packages/core/src/engine/lift/index.ts';
 import { throughShaft } from '../packages/core/src/engine/shaft/shaftSteps.ts';
 import { throughLift } from '../packages/core/src/engine/lift/throughLift.ts';
-import { readSetup, withEdits, type Setup, type SetupDocument } from '../packages/core/src/records/index.ts';
+import { withEdits, type Setup, type SetupDocument } from '../packages/core/src/records/index.ts';
+import { anew, microseconds, read, type Timing } from './timing.ts';
 
 const heights = 41;
 
-/** One figure of the lift's speed [µs or ms]. */
-export interface Timing {
-  readonly name: string;
-  readonly value: number;
-  readonly unit: 'µs' | 'ms';
-}
-
-function read(document: SetupDocument): Setup {
-  const reading = readSetup(document);
-  if (!reading.ok) throw new Error('the setup can’t be read');
-  return reading.setup;
-}
-
-/** The least time of a few rounds, each long enough for its clock [µs for one call]. */
-function microseconds(work: () => unknown, calls: number): number {
-  const rounds = Array.from({ length: 12 }, () => {
-    const start = performance.now();
-    for (let i = 0; i < calls; i += 1) work();
-    return ((performance.now() - start) / calls) * 1000;
-  });
-  return Math.min(...rounds.slice(2));
+/** Setups read beforehand, one after the other. */
+function readAnew(document: SetupDocument, count: number): () => Setup {
+  const made = Array.from({ length: count }, anew(document, read));
+  let next = 0;
+  return () => made[next++ % count] as Setup;
 }
 
 /** Every numeric margin of one exact setup at 41 heights for one top-link setting: no sentences, no scene. */
@@ -137,12 +122,15 @@ export async function liftTimings(driven: SetupDocument): Promise<Timing[]> {
   const margins = marginsAtHeights(exact);
   const sweep = microseconds(margins.run, 400);
   const solver = await solverTime(margins.closures());
-  const setup = read(exact);
-  const full = microseconds(() => assess(exact), 4);
-  const verdicts = microseconds(() => judgeSetup(setup, { thresholds: false }), 4);
+  const full = microseconds(
+    anew(exact, (one) => assess(one)),
+    4,
+  );
+  const setup = readAnew(exact, 60);
+  const verdicts = microseconds(() => judgeSetup(setup(), { thresholds: false }), 4);
+  for (let seed = 60; seed < 80; seed += 1) judgeSetup(read(tenUncertain(exact, seed)), { thresholds: false });
   const times = Array.from({ length: 60 }, (_, seed) => {
     const one = read(tenUncertain(exact, seed));
-    judgeSetup(one, { thresholds: false });
     const start = performance.now();
     judgeSetup(one, { thresholds: false });
     return performance.now() - start;
@@ -181,9 +169,12 @@ function boundsByPieces(document: SetupDocument): Timing[] {
 
 /** Times of a setup with a drive, shift and sway. */
 export function driveTimings(driven: SetupDocument): Timing[] {
-  const setup = read(driven);
-  const verdict = microseconds(() => judgeSetup(setup, { thresholds: false }), 2);
-  const full = microseconds(() => assess(driven), 2);
+  const setup = readAnew(driven, 30);
+  const verdict = microseconds(() => judgeSetup(setup(), { thresholds: false }), 2);
+  const full = microseconds(
+    anew(driven, (one) => assess(one)),
+    2,
+  );
   return [
     { name: 'verdict of a setup with a drive, shift and sway', value: verdict / 1000, unit: 'ms' },
     { name: 'full answer to a setup with a drive, shift and sway', value: full / 1000, unit: 'ms' },

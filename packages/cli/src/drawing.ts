@@ -1,12 +1,14 @@
 import { writeFileSync } from 'node:fs';
 import type { Answer } from '@hitchwright/core/assess';
 import {
+  axleBalance,
   liftPlots,
   liftStrip,
   rearView,
   sceneToSvg,
   shaftDrawing,
   shaftPlots,
+  slopeSketch,
   topView,
   type Scene,
 } from '@hitchwright/core/drawings';
@@ -15,7 +17,7 @@ import type { UnitSystem } from '@hitchwright/core/units';
 import { UsageError } from './exit.ts';
 
 /** A drawing by the option that asks for it. */
-export type DrawingName = 'svg' | 'side' | 'plots' | 'top' | 'drive-plots' | 'shaft';
+export type DrawingName = 'svg' | 'side' | 'plots' | 'top' | 'drive-plots' | 'shaft' | 'balance' | 'slope';
 
 interface Drawn {
   readonly setup: Setup;
@@ -30,24 +32,44 @@ const draw: Readonly<Record<DrawingName, (drawn: Drawn) => Scene | null>> = {
   top: ({ setup, answer, system }) => topView(setup, answer, { system }),
   'drive-plots': ({ setup, answer, system }) => shaftPlots(setup, answer, { system }),
   shaft: ({ setup, answer, system }) => shaftDrawing(setup, answer, { system, cut: cutOf(answer) }),
+  balance: ({ setup, answer, system }) => axleBalance(setup, answer, { system, station: worstStation(answer) }),
+  slope: ({ answer, system }) => slopeSketch(answer, system),
 };
+
+/** The station of the lift where the front axle has least to spare. */
+function worstStation({ balance }: Answer): number {
+  const away = (height: number): number => Math.abs(height - (balance?.worst.ballHeight ?? 0));
+  const heights = (balance?.stations ?? []).map(({ ballHeight }) => ballHeight);
+  return heights.reduce((best, height, at) => (away(height) < away(heights[best] ?? Infinity) ? at : best), 0);
+}
 
 /** What the cure that cuts the shaft takes off each of its four tubes; nothing where there is none [mm]. */
 function cutOf({ cures }: Answer): number {
   return cures.find(({ kind }) => kind === 'cutShaft')?.amount ?? 0;
 }
 
-const undrawn: Readonly<Record<'lift' | 'drive', string>> = {
-  lift: 'the lift is drawn once the lower links and the top link are placed on the tractor.',
-  drive:
-    'the drive is drawn where a shaft drives the implement, once the links, the PTO stub and the input shaft are placed.',
+const [lift, drive] = [
+  'the lift is drawn once the lower links and the top link are placed on the tractor.',
+  'the drive is drawn where a shaft drives the implement, once the links, the PTO stub and the input shaft are placed.',
+];
+
+/** What has to be known before a drawing can be made; the rear view is drawn from anything. */
+const undrawn: Readonly<Record<Exclude<DrawingName, 'svg'>, string>> = {
+  side: lift,
+  plots: lift,
+  top: drive,
+  'drive-plots': drive,
+  shaft: drive,
+  balance:
+    'the axle loads are drawn once the wheelbase, the mass of the tractor, what its front axle carries and the mass of the implement are known.',
+  slope:
+    'the slopes are drawn once the axle loads are known, and the height of the centre of gravity, the front axle’s pivot and the rear track of the tractor.',
 };
 
-/** Writes a drawing to its file. Lift and drive can’t be drawn before they are known. */
+/** Writes a drawing to its file. What is not known yet can’t be drawn. */
 export function writeDrawing(name: DrawingName, file: string, drawn: Drawn): void {
   const scene = draw[name](drawn);
-  const topic = name === 'side' || name === 'plots' ? 'lift' : 'drive';
-  if (scene === null) throw new UsageError(`Can’t draw ${file}: ${undrawn[topic]}`);
+  if (scene === null) throw new UsageError(`Can’t draw ${file}: ${name === 'svg' ? '' : undrawn[name]}`);
   try {
     writeFileSync(file, sceneToSvg(scene));
   } catch (problem) {

@@ -1,6 +1,6 @@
 import type { Outcome } from '@hitchwright/core/assess';
 
-/** Exit codes, published in `hitchwright --help`: hook-up, drive and lift stand behind them, balance not yet. */
+/** Exit codes, published in `hitchwright --help`: all four answers stand behind them. */
 export const exitCodes = {
   works: 0,
   internalFault: 1,

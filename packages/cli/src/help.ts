@@ -4,9 +4,10 @@ export const generalHelp = `hitchwright: will this implement go on that tractor?
   hitchwright check FILE [--json] [--units us|metric]
                          [--svg OUT] [--side OUT] [--plots OUT]
                          [--top OUT] [--drive-plots OUT] [--shaft OUT]
+                         [--balance OUT] [--slope OUT]
       Reads a setup (tractor, perhaps a coupler, implement, perhaps a drive
-      shaft) and says whether it hooks up, runs and lifts, by how much it
-      misses, what to measure and which parts cure it.
+      shaft) and says whether it hooks up, runs, lifts and stays upright, by
+      how much it misses, what to measure, and which parts cure it at what cost.
       FILE is a setup in JSON; - reads standard input.
         --json             the whole answer as JSON on standard output
         --units            us (inches first) or metric (millimetres first);
@@ -18,6 +19,9 @@ export const generalHelp = `hitchwright: will this implement go on that tractor?
         --drive-plots OUT  writes overlap and joint angles against ball height
         --shaft OUT        writes the drive shaft by itself: where to measure
                            and, where a cure cuts it, what to cut
+        --balance OUT      writes the axle loads as a see-saw, at the height
+                           where the front axle has least to spare
+        --slope OUT        writes the ideal tipping limits at rest
 
   hitchwright shafts FILE [--json] [--units us|metric]
       Tries every drive shaft among the setup's parts in the setup and says of
@@ -37,10 +41,11 @@ How figures are written in a setup
                                   where there is one, otherwise it is asked for
 
 Exit codes of check (none of them says that a setup is safe to run)
-  0  hooks up, lifts, and runs where it is driven    1  internal fault
-  3  the same with parts                             2  bad input, all
-  4  measure first                                      errors listed
-  5  will not hook up, not run or not lift
+  0  works: hooks up, runs where it is driven,    1  internal fault
+     lifts and stays upright                      2  bad input, all
+  3  works with parts                                errors listed
+  4  measure first
+  5  will not hook up, not run, not lift or not stay upright
 Exit codes of shafts are those of the drive with the best shaft: 0 where one
 serves.
 

@@ -1,18 +1,20 @@
 import type { Answer } from '@hitchwright/core/assess';
 import type { Finding } from '@hitchwright/core/findings';
 import type { Setup } from '@hitchwright/core/records';
-import type { UnitSystem } from '@hitchwright/core/units';
+import { printBoth, type UnitSystem } from '@hitchwright/core/units';
 import {
   alternativeText,
   askOf,
+  balanceRemarks,
   becauseOf,
   cautionWords,
   cureText,
   labelOf,
-  remarksOn,
+  remarksBesideAxles,
   ruledText,
-  scopeWords,
+  setPriceText,
   sentenceOf,
+  steeredText,
   titleOf,
   topicLine,
   topicWords,
@@ -35,20 +37,14 @@ export function report(answer: Answer, setup: Setup, system: UnitSystem): string
   const because = becauseOf(answer, setup, system);
   const blocks = [
     question(setup),
-    [
-      `${scopeWords.toUpperCase()}: ${verdictWords(answer).toUpperCase()}`,
-      ...(because === null ? [] : wrapped(because, 2)),
-    ].join('\n'),
+    [verdictWords(answer).toUpperCase(), ...(because === null ? [] : wrapped(because, 2))].join('\n'),
     topics(answer),
     findingLines(answer, setup, system),
     list(
       'To measure',
       answer.findings.map((finding) => askOf(finding, system)),
     ),
-    list(
-      'Parts and adjustments that cure it (each tried and checked again)',
-      answer.cures.map((cure) => `${cureText(cure, system)}${cure.inSmallestSet ? ' (in the smallest set)' : ''}`),
-    ),
+    list('Parts and adjustments that cure it (each tried and checked again)', cureLines(answer, system)),
     list(
       'Other ways',
       answer.alternatives.map((alternative) => alternativeText(alternative, system)),
@@ -57,7 +53,12 @@ export function report(answer: Answer, setup: Setup, system: UnitSystem): string
       'The drive by each set of rules',
       answer.otherRules.map((ruled) => ruledText(ruled, system)),
     ),
-    list('Beside it', remarksOn(answer, system)),
+    list('Axle loads', axleLines(answer, system)),
+    list(
+      'The steering by each rule',
+      answer.steeringRules.map((steered) => steeredText(steered, system)),
+    ),
+    list('Beside it', remarksBesideAxles(answer, system, setup)),
     list(
       'Taken for granted',
       answer.assumed.filter(({ basis }) => basis !== null).map(({ path, basis }) => `${labelOf(path)}: ${basis}`),
@@ -100,6 +101,31 @@ function driveLines({ findings }: Answer): string[] {
   return [
     `  ${marks.notChecked.padEnd(12)}Drive`,
     ...wrapped('Not checked: say whether a drive shaft drives it ("driven").', 14),
+  ];
+}
+
+/** Every cure, then what the smallest set costs and whether a smaller one may have been missed. */
+function cureLines({ cures, everySetTried }: Answer, system: UnitSystem): (string | null)[] {
+  return [
+    ...cures.map((cure) => `${cureText(cure, system)}${cure.inSmallestSet ? ' (in the smallest set)' : ''}`),
+    setPriceText(cures),
+    everySetTried ? null : 'Not every combination of what is on the list was tried.',
+  ];
+}
+
+/** What the axles carry where the front axle has least to spare, and with nothing hung behind. */
+function axleLines(answer: Answer, system: UnitSystem): string[] {
+  const { balance } = answer;
+  const [first] = balance?.stations ?? [];
+  if (balance === null || first === undefined) return [];
+  const mass = (value: number, round: 'down' | 'up'): string => printBoth(value, 'mass', { system, round });
+  const most = Math.max(...balance.stations.map(({ rear }) => rear));
+  const { frontFree } = balance;
+  const rearFree = first.total - balance.behind - frontFree;
+  return [
+    ...balanceRemarks(answer, system),
+    `The rear axle carries ${mass(most, 'up')} at the most, at the middle of every figure.`,
+    `With nothing hung behind the front axle carries ${mass(frontFree, 'down')} and the rear axle ${mass(rearFree, 'up')}.`,
   ];
 }
 

@@ -17,6 +17,13 @@ function run(words: readonly string[], input = '') {
   });
 }
 
+/** The box blade without a coupler, which works, with some fields of its machines changed. */
+function changed(edits: Readonly<Record<string, Readonly<Record<string, unknown>>>>): string {
+  const setup = JSON.parse(readFileSync(join(setups, 'box-blade-direct.json'), 'utf8')) as Record<string, object>;
+  const machines = Object.entries(edits).map(([machine, fields]) => [machine, { ...setup[machine], ...fields }]);
+  return JSON.stringify({ ...setup, ...Object.fromEntries(machines) });
+}
+
 /** The tiller with a shaft that has to be cut. */
 function tooLong(): string {
   const setup = JSON.parse(readFileSync(join(setups, 'tiller-driven-direct.json'), 'utf8')) as {
@@ -37,20 +44,27 @@ function file(name: string, text: string): string {
 
 describe('hitchwright check', () => {
   const samples = [
-    ['tiller-direct.json', 0, 'HOOK-UP, DRIVE AND LIFT: HOOKS UP AND LIFTS'],
-    ['box-blade-on-coupler.json', 3, 'too high for the\n  top hook'],
-    ['flail-measure-first.json', 4, 'MEASURE FIRST'],
+    ['tiller-driven-direct.json', 0, '\n\nWORKS\n', 'yes'],
+    ['box-blade-on-coupler.json', 3, 'too high for the\n  top hook', 'needs no drive'],
+    ['flail-measure-first.json', 4, '\n\nMEASURE FIRST\n', 'not known yet'],
   ] as const;
-  for (const [name, code, text] of samples) {
+  for (const [name, code, text, runs] of samples) {
     test(`${name} ends with exit code ${code}`, () => {
       const { status, stdout, stderr } = run(['check', join(setups, name)]);
       expect(stderr).toBe('');
       expect(status).toBe(code);
       expect(stdout).toContain(text);
-      expect(stdout).toContain('Runs            say whether a shaft drives it');
-      expect(stdout.match(/whether a drive shaft drives it/g)).toHaveLength(1);
+      expect(stdout).toContain(`Runs            ${runs}\n`);
+      expect(stdout).toMatch(/Stays upright {3}(?:yes|not known yet)\n/);
     });
   }
+  test('what nobody said to be driven is asked once, and the rest of the drive waits for it', () => {
+    const { status, stdout } = run(['check', '-'], changed({ implement: { driven: undefined } }));
+    expect(status).toBe(4);
+    expect(stdout).toContain('Not known yet: whether a drive shaft drives the implement.');
+    expect(stdout).toContain('Find out whether a drive shaft drives the implement.');
+    expect(stdout.match(/say whether a drive shaft drives it/g)).toHaveLength(1);
+  });
   test('a setup that nothing cures ends with exit code 5', () => {
     const setup = JSON.parse(readFileSync(join(setups, 'box-blade-on-coupler.json'), 'utf8')) as Record<
       string,
@@ -62,13 +76,14 @@ describe('hitchwright check', () => {
     const { stdout, status } = run(['check', join(setups, 'box-blade-on-coupler.json'), '--json']);
     const answer = JSON.parse(stdout) as Record<string, unknown>;
     expect(status).toBe(3);
-    expect(answer).toMatchObject({ scope: 'hook-up, drive and lift', saysSafeToRun: false, leadFinding: 'rear.mast' });
+    expect(answer).toMatchObject({ saysSafeToRun: false, leadFinding: 'rear.mast', everySetTried: true });
     expect(answer['outcomes']).toEqual({
       hooksUp: 'withParts',
-      runs: 'notChecked',
+      runs: 'notNeeded',
       lifts: 'works',
-      staysUpright: 'notChecked',
+      staysUpright: 'works',
     });
+    expect(answer['setPrice']).toBeNull();
   });
   test('--units turns the units round', () => {
     const words = ['check', join(setups, 'box-blade-on-coupler.json')];
@@ -78,7 +93,7 @@ describe('hitchwright check', () => {
   });
   test('--side and --plots draw the lift, and say what is missing where it is not known', () => {
     const [side, plots] = [join(folder, 'side.svg'), join(folder, 'plots.svg')];
-    const { status, stdout } = run(['check', join(setups, 'tiller-direct.json'), '--side', side, '--plots', plots]);
+    const { status, stdout } = run(['check', join(setups, 'box-blade-direct.json'), '--side', side, '--plots', plots]);
     expect(status).toBe(0);
     expect(stdout).toMatch(/it lifts least: [\d,]+ lb/);
     for (const out of [side, plots]) expect(readFileSync(out, 'utf8')).toMatch(/^<svg[^>]+viewBox/);
@@ -92,7 +107,7 @@ describe('hitchwright check', () => {
     const asked = options.flatMap((option) => [option, out(option)]);
     const { status, stdout } = run(['check', join(setups, 'tiller-driven-direct.json'), ...asked]);
     expect(status).toBe(0);
-    expect(stdout).toContain('HOOKS UP, RUNS AND LIFTS');
+    expect(stdout).toContain('\nWORKS\n');
     expect(stdout).toContain('The drive by each set of rules');
     for (const option of options) expect(readFileSync(out(option), 'utf8'), option).toMatch(/^<svg[^>]+viewBox/);
     for (const option of options) {
@@ -164,7 +179,10 @@ describe('the manual and the schema', () => {
       '--json',
       '--units',
       '--svg',
+      '--balance',
+      '--slope',
       'schema',
+      'stays upright',
       'measure first',
       'will not hook up',
       'bad input',
@@ -176,7 +194,7 @@ describe('the manual and the schema', () => {
   });
   test('the published schema takes the example setups and refuses malformed ones', () => {
     const validate = new Ajv2020({ strict: false }).compile(JSON.parse(run(['schema']).stdout) as object);
-    for (const name of ['tiller-direct', 'box-blade-on-coupler', 'flail-measure-first']) {
+    for (const name of ['tiller-driven-direct', 'box-blade-on-coupler', 'flail-measure-first']) {
       expect(validate(JSON.parse(readFileSync(join(setups, `${name}.json`), 'utf8'))), name).toBe(true);
     }
     for (const bad of [

@@ -14,13 +14,13 @@ const exits: Readonly<Record<string, number>> = {
   'auger-on-coupler.json': 5,
   'box-blade-direct.json': 0,
   'box-blade-on-coupler.json': 3,
-  'cutter-on-utility-tractor.json': 3,
+  'cutter-on-utility-tractor.json': 4,
   'flail-measure-first.json': 4,
   'rake-on-coupler.json': 3,
   'rear-blade.json': 5,
   'rented-aerator-on-coupler.json': 5,
   'ripper-two-pin-rows.json': 3,
-  'tiller-direct.json': 0,
+  'tiller-direct.json': 4,
   'chipper-on-small-tractor.json': 5,
   'snow-blower-direct.json': 3,
   'stone-burier-direct.json': 5,
@@ -63,12 +63,24 @@ describe('the example setups', () => {
     expect([...files].sort()).toEqual(Object.keys(exits).sort());
   });
   for (const [name, code] of Object.entries(exits)) {
-    test(`${name}: exit code ${code}, and it says that it answers for hook-up, drive and lift`, () => {
+    test(`${name}: exit code ${code}, all four answers stand behind it, and it says by each rule what the steering comes to`, () => {
       const { status, stdout, stderr } = run(['check', join(setups, name), '--json']);
       expect(status).toBe(code);
       expect(stderr).toBe('');
       const answer = JSON.parse(stdout) as Record<string, unknown>;
-      expect(answer).toMatchObject({ hitchwright: 1, scope: 'hook-up, drive and lift', saysSafeToRun: false });
+      expect(answer).toMatchObject({ hitchwright: 1, saysSafeToRun: false });
+      expect(answer).not.toHaveProperty('scope');
+      expect(answer['headline']).toMatch(
+        new RegExp({ 0: '^Works$', 3: '^Works with parts$', 4: '^Measure first$', 5: '^Will not ' }[code] ?? 'none'),
+      );
+      expect(Object.keys(answer['outcomes'] as object)).toEqual(['hooksUp', 'runs', 'lifts', 'staysUpright']);
+      expect((answer['outcomes'] as Record<string, string>)['staysUpright']).not.toBe('notChecked');
+      expect(answer['balance']).toMatchObject({ rule: 'ofTractor', share: 0.2 });
+      expect((answer['steeringRules'] as { rule: string }[]).map(({ rule }) => rule)).toEqual([
+        'ofTractor',
+        'ofTotal',
+        'halfOfFront',
+      ]);
       expect(stdout).not.toMatch(/NaN|Infinity/);
     });
   }
@@ -138,14 +150,14 @@ describe('ways of asking', () => {
     expect(status).toBe(0);
     for (const word of ['check FILE', 'shafts FILE', 'schema', '--json', '--units', '--svg', '--side', '--plots'])
       expect(stdout).toContain(word);
-    for (const word of ['--top', '--drive-plots', '--shaft']) expect(stdout).toContain(word);
+    for (const word of ['--top', '--drive-plots', '--shaft', '--balance', '--slope']) expect(stdout).toContain(word);
     for (const exit of [
-      /\b0 {2}hooks up, lifts, and runs where it is driven/,
+      /\b0 {2}works: hooks up, runs where it is driven,[^\n]*\n {5}lifts and stays upright/,
       /\b1 {2}internal fault/,
       /\b2 {2}bad input/,
-      /\b3 {2}the same with parts/,
+      /\b3 {2}works with parts/,
       /\b4 {2}measure first/,
-      /\b5 {2}will not hook up, not run or not lift/,
+      /\b5 {2}will not hook up, not run, not lift or not stay upright/,
     ]) {
       expect(stdout).toMatch(exit);
     }

@@ -9,6 +9,7 @@ const states: Readonly<Record<string, () => string>> = {
   side: () => checkOf('tiller', '35', 'U-28'),
   'side, long implement': () => checkOf('rotary cutter', '35', 'U-28'),
   'side, links not placed': unplaced,
+  'side, front axle short': () => checkOf('bale spear', '35', ''),
   'side, shaft to be cut': () => linked(tillerWith('medium shaft')),
   'drive shafts of the yard': () => 'yard',
   yard: () => 'yard',

@@ -44,7 +44,7 @@ test('the keyboard moves the drawing and what the slider says', async ({ page })
 
 test('a patched drawing is the drawing that would have been written anew', async ({ page }) => {
   const slider = await openSide(page, tiller());
-  await expect(page.locator('.lift-drawing svg')).toHaveCount(3);
+  await expect(page.locator('.lift-drawing svg')).toHaveCount(4);
   const fresh = await drawn(page);
   const start = await slider.inputValue();
   await slider.focus();
@@ -56,7 +56,7 @@ test('a patched drawing is the drawing that would have been written anew', async
 
 test('the drawn pointer is dragged to another height', async ({ page }) => {
   const slider = await openSide(page, tiller());
-  await expect(page.locator('.lift-drawing svg')).toHaveCount(3);
+  await expect(page.locator('.lift-drawing svg')).toHaveCount(4);
   const box = await slider.boundingBox();
   if (box === null) throw new Error('the slider has no box');
   const start = Number(await slider.inputValue());
@@ -77,7 +77,7 @@ for (const [name, fragment] of [
 ] as const) {
   test(`the slider lies over the drawn pointer: ${name}`, async ({ page }) => {
     const slider = await openSide(page, fragment());
-    await expect(page.locator('.lift-drawing svg')).toHaveCount(3);
+    await expect(page.locator('.lift-drawing svg')).toHaveCount(4);
     const box = await slider.boundingBox();
     const tag = await page.locator('.lift-ruled', { has: slider }).evaluate((ruled) => {
       const tags = [...ruled.querySelectorAll('path.heavy.on-sheet')].filter(
@@ -162,7 +162,7 @@ test('a carrying height above the lift is marked out of reach', async ({ page })
 test('the slider stays under the thumb of a phone, large enough for it', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
   const slider = await openSide(page, tiller());
-  await expect(page.locator('.lift-drawing svg')).toHaveCount(4);
+  await expect(page.locator('.lift-drawing svg')).toHaveCount(6);
   const box = await slider.boundingBox();
   expect(box?.height).toBeGreaterThanOrEqual(44);
   expect(box?.width).toBeGreaterThanOrEqual(240);

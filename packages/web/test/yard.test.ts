@@ -8,7 +8,7 @@ test('a cell of the yard opens its check', async ({ page }) => {
   await expect(page.getByRole('heading', { level: 1 })).toContainText(
     String(named(yard.implements, 'box blade')['name']),
   );
-  await expect(page.getByRole('region', { name: 'Verdict' })).toContainText('Hook-up, drive and lift');
+  await expect(page.getByRole('region', { name: 'Verdict' })).toContainText('Works with parts');
 });
 
 test('the yard is worked out row by row and can be stopped', async ({ page }) => {

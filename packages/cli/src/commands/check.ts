@@ -7,7 +7,7 @@ import { exitCodeOf } from '../exit.ts';
 import { report } from '../report.ts';
 import { visibleJson } from '../visible.ts';
 
-const drawings = ['svg', 'side', 'plots', 'top', 'drive-plots', 'shaft'] as const;
+const drawings = ['svg', 'side', 'plots', 'top', 'drive-plots', 'shaft', 'balance', 'slope'] as const;
 
 /** `hitchwright check FILE`: the answer for one setup. */
 export function checkCommand(words: readonly string[]): number {

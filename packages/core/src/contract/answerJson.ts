@@ -1,4 +1,4 @@
-import type { Alternative, Answer, Cure, RuledOutcome } from '../engine/assess/index.ts';
+import type { Alternative, Answer, Cure, RuledOutcome, SteeredOutcome } from '../engine/assess/index.ts';
 import type { Finding } from '../engine/findings/index.ts';
 import type { InputError, Setup } from '../records/index.ts';
 import type { UnitSystem } from '../units/index.ts';
@@ -10,8 +10,9 @@ import {
   cureText,
   remarksOn,
   ruledText,
-  scopeWords,
   sentenceOf,
+  setPriceText,
+  steeredText,
   titleOf,
   verdictWords,
 } from '../words/index.ts';
@@ -27,15 +28,16 @@ import {
 export function answerJson(answer: Answer, setup: Setup, system: UnitSystem) {
   return {
     hitchwright: 1,
-    scope: 'hook-up, drive and lift',
     saysSafeToRun: false,
-    headline: `${scopeWords}: ${verdictWords(answer)}`,
+    headline: verdictWords(answer),
     verdict: answer.verdict,
     because: becauseOf(answer, setup, system),
     leadFinding: answer.lead?.id ?? null,
     outcomes: answer.outcomes,
     findings: answer.findings.map((finding) => findingJson(finding, setup, system)),
     cures: answer.cures.map((cure) => cureJson(cure, system)),
+    setPrice: setPriceText(answer.cures),
+    everySetTried: answer.everySetTried,
     alternatives: answer.alternatives.map((alternative) => alternativeJson(alternative, system)),
     turnDeg: answer.turn,
     liftBasis: answer.liftBasis,
@@ -43,8 +45,10 @@ export function answerJson(answer: Answer, setup: Setup, system: UnitSystem) {
     shaft: answer.shaft,
     shaftWanted: answer.shaftWanted,
     otherRules: answer.otherRules.map((ruled) => ruledJson(ruled, system)),
+    balance: answer.balance,
+    steeringRules: answer.steeringRules.map((steered) => steeredJson(steered, system)),
     category: answer.category,
-    remarks: remarksOn(answer, system),
+    remarks: remarksOn(answer, system, setup),
     assumed: answer.assumed,
     cautions: answer.cautions.map((id) => ({ id, text: cautionWords[id] })),
   };
@@ -75,6 +79,11 @@ function alternativeJson(alternative: Alternative, system: UnitSystem) {
 
 function ruledJson(ruled: RuledOutcome, system: UnitSystem) {
   return { ...ruled, lead: ruled.lead?.id ?? null, text: ruledText(ruled, system) };
+}
+
+function steeredJson(steered: SteeredOutcome, system: UnitSystem) {
+  const { status, margin, unit } = steered.finding;
+  return { rule: steered.rule, chosen: steered.chosen, status, margin, unit, text: steeredText(steered, system) };
 }
 
 /**

@@ -1,3 +1,5 @@
+export { axleBalance, axlePlots } from './balance/pictures.ts';
+export { slopeSketch, type SlopeOptions } from './balance/slope.ts';
 export { balloonsOf } from './balloonsOf.ts';
 export { dimensionParts, type DimensionParts } from './dimensionParts.ts';
 export { hatchLines } from './hatchLines.ts';

@@ -21,6 +21,7 @@ export function contradictions(setup: Setup): InputError[] {
     ...swappedMast(implement),
     ...liftContradictions(setup),
     ...driveContradictions(setup),
+    ...balanceContradictions(setup),
   ];
 }
 
@@ -47,6 +48,26 @@ function liftContradictions({ tractor }: Setup): InputError[] {
       'tractor.liftAt610',
       'the lift at the ball ends',
       'Farther back a lift never lifts more: are the two in each other’s place?',
+    ),
+  ];
+}
+
+/** Masses and cylinders that can't be so. */
+function balanceContradictions({ tractor, implement }: Setup): InputError[] {
+  return [
+    ...smaller(
+      tractor.frontAxleMass,
+      tractor.mass,
+      'tractor.frontAxleMass',
+      'the mass of the tractor',
+      'The front axle carries a part of the tractor: are the two in each other’s place?',
+    ),
+    ...smaller(
+      implement.cylinderRod,
+      implement.cylinderBore,
+      'implement.cylinderRod',
+      'the bore of the cylinder',
+      'Are rod and bore in each other’s place?',
     ),
   ];
 }

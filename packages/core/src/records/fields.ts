@@ -1,3 +1,4 @@
+import { implementWorkFields, tractorBalanceFields } from './balanceFields.ts';
 import { couplerDriveFields, implementDriveFields, shaftFields, tractorDriveFields } from './driveFields.ts';
 import { couplerLoadFields, loadFields, lowerPinRatedLoad, tractorLiftFields } from './liftFields.ts';
 import { length, type Rules } from './rule.ts';
@@ -66,7 +67,7 @@ export const pinFields = {
   lowerPinRatedLoad,
 } as const satisfies Rules;
 
-/** What only an implement has [mm, deg, kg, kW]. */
+/** What only an implement has [mm, deg, kg, kW, bar, L/min, km/h]. */
 export const implementFields = {
   doublePlateGap: length(
     10,
@@ -106,9 +107,10 @@ export const implementFields = {
   jawSpan: length(100, 1500, 'jaws, outside to outside', 'Over the outer faces of the two jaws.'),
   ...loadFields,
   ...implementDriveFields,
+  ...implementWorkFields,
 } as const satisfies Rules;
 
-/** The tractor's end of the linkage, its lift and its PTO [mm, deg, kg, bar, kW]; heights are above the ground, distances behind the rear axle centre. */
+/** The tractor's end of the linkage, its lift, its PTO and what it weighs [mm, deg, kg, bar, kW, L/min]; heights are above the ground, distances behind the rear axle centre. */
 export const tractorFields = {
   lowerBallBore: length(
     10,
@@ -165,6 +167,7 @@ export const tractorFields = {
   topLinkPivotHeight: length(200, 2000, 'top link pivot height', 'Ground to the centre of the top-link hole in use.'),
   ...tractorLiftFields,
   ...tractorDriveFields,
+  ...tractorBalanceFields,
 } as const satisfies Rules;
 
 /** The hook side of a coupler [mm, deg, kg]; which of them a kind needs stands in engine. */

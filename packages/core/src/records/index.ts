@@ -11,6 +11,7 @@ export type {
   Part,
   PinRow,
   PinSet,
+  Price,
   Setup,
   SetupDocument,
   Shaft,
@@ -18,22 +19,24 @@ export type {
 } from './setup.ts';
 export {
   alterations,
-  leafRules,
-  setupSchema,
   couplerKinds,
   jointKinds,
   liftAllowances,
   limiters,
+  loaderStates,
   mountingStyles,
   pinFixings,
   rotations,
   type Alteration,
   type CouplerKind,
-  type MountingStyle,
   type JointKind,
   type Limiter,
+  type LoaderState,
+  type MountingStyle,
   type PinFixing,
   type Rotation,
-} from './setupSchema.ts';
+} from './choices.ts';
+export { leafRules } from './leafSchema.ts';
+export { setupSchema } from './setupSchema.ts';
 export type { Bound, FieldRule, Provenance, Setting, Value } from './value.ts';
 export { setupFrom, yardErrors, type YardDocument } from './yard.ts';

@@ -106,6 +106,8 @@ function expectation(issue: Issue): string {
     return `one of ${(issue.options ?? ['the kinds in the schema']).map(String).join(', ')}`;
   if (issue.maximum !== undefined) return `at most ${issue.maximum}${issue.origin === 'string' ? ' characters' : ''}`;
   if (issue.minimum !== undefined) return `at least ${issue.minimum}`;
+  if (issue.code === 'not_multiple_of') return 'a whole number';
+  if (issue.code === 'invalid_format') return 'three capital letters for a currency, such as USD';
   return issue.expected === undefined
     ? 'another kind of entry'
     : `a ${issue.expected}`.replace('a object', 'an object').replace('a array', 'a list');

@@ -1,18 +1,21 @@
-import type { Category, DriveRuleName, PtoTypeNumber } from '../tables/index.ts';
+import type { Category, DriveRuleName, PtoTypeNumber, SteeringRuleName, TyreFluid, TyreSize } from '../tables/index.ts';
 import type { UnitSystem } from '../units/index.ts';
 import type { CouplerField, ImplementField, PinField, ShaftField, TractorField } from './fields.ts';
 import type {
   Alteration,
   CouplerKind,
+  DrivenWheels,
   JointKind,
   Limiter,
+  LoaderState,
   MountingStyle,
   PinFixing,
   Rotation,
+  Work,
   liftAllowances,
   outlineParts,
   tractorParts,
-} from './setupSchema.ts';
+} from './choices.ts';
 import type { Value } from './value.ts';
 
 type Values<Field extends string> = Readonly<Partial<Record<Field, Value>>>;
@@ -59,9 +62,22 @@ export interface Implement extends PinSet, Values<Exclude<ImplementField, PinFie
   readonly inputSpeed?: number;
   /** Which way its input shaft has to turn, seen from behind the tractor. */
   readonly inputTurns?: Rotation;
+  /** The kind of work it does. */
+  readonly work?: Work;
+  /** Shanks, bodies or rows that it works with. */
+  readonly tools?: number;
+  /** Double-acting remotes that it takes. */
+  readonly remotes?: number;
 }
 
-/** The tractor’s end of the linkage. */
+/** Liquid in the rear tyres: their size, what is in them, and how full [% of the tyre’s volume]. */
+interface TyreLiquid {
+  readonly size: TyreSize;
+  readonly fluid: TyreFluid;
+  readonly fill?: number;
+}
+
+/** The tractor’s end of the linkage, and what it weighs. */
 export interface Tractor extends Values<TractorField> {
   readonly name?: string;
   readonly category?: Category;
@@ -72,6 +88,19 @@ export interface Tractor extends Values<TractorField> {
   readonly ptoTurns?: Rotation;
   /** How many lift cylinders push together. */
   readonly liftCylinders?: number;
+  /** The front loader as the question has it: not there, on and empty, or on and loaded. */
+  readonly loader?: LoaderState;
+  /** The loader was on, empty, when the tractor was weighed. */
+  readonly weighedWithLoader?: boolean;
+  /** Liquid put into both rear tyres after the tractor was weighed, where its mass is to be worked out. */
+  readonly tyreLiquid?: TyreLiquid;
+  /** Load index on the side of one tyre. */
+  readonly frontTyreIndex?: number;
+  readonly rearTyreIndex?: number;
+  /** Wheels that pull at work. */
+  readonly wheelsDriven?: DrivenWheels;
+  /** Double-acting remotes at the rear. */
+  readonly remotes?: number;
   /** What it can strike, in the tractor's frame: side view (x behind the axle, z above the ground), rear view (y to the right, z). */
   readonly outlines?: readonly OutlineRecord<(typeof tractorParts)[number]>[];
   readonly note?: string;
@@ -102,8 +131,14 @@ export interface Shaft extends Values<ShaftField> {
   readonly note?: string;
 }
 
+/** What something costs, in a currency by its ISO 4217 code. */
+export interface Price {
+  readonly amount: number;
+  readonly currency: string;
+}
+
 /** A part on the shelf that can cure a misfit; `fits` names the implements it is for, all of them where it is left out. */
-export type Part = { readonly name: string; readonly fits?: readonly string[] } & (
+export type Part = { readonly name: string; readonly fits?: readonly string[]; readonly price?: Price } & (
   | { readonly kind: 'lowerBushings'; readonly inside: Value; readonly outside: Value; readonly length: Value }
   | { readonly kind: 'upperBushing'; readonly inside: Value; readonly outside: Value }
   | {
@@ -118,6 +153,10 @@ export type Part = { readonly name: string; readonly fits?: readonly string[] } 
   | { readonly kind: 'pinBalls'; readonly bore: Value; readonly diameter: Value; readonly width: Value }
   | { readonly kind: 'driveShaft'; readonly shaft: Shaft }
   | { readonly kind: 'stubExtender'; readonly length: Value }
+  /** Weights that hang on the front, each of one mass; so many are at hand. */
+  | { readonly kind: 'frontWeights'; readonly mass: Value; readonly count: number }
+  /** A pair of weights, or of fillings, for the rear wheels, together of one mass. */
+  | { readonly kind: 'wheelWeights'; readonly mass: Value }
 );
 
 /** A named rule: how much of a lift rating is counted on. */
@@ -127,6 +166,7 @@ export type LiftAllowance = (typeof liftAllowances)[number];
 export interface ChosenRules {
   readonly liftAllowance?: LiftAllowance;
   readonly driveShaft?: DriveRuleName;
+  readonly steeringShare?: SteeringRuleName;
 }
 
 /** One question: this tractor, perhaps this coupler, this implement, perhaps this drive shaft. */

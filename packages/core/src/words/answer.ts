@@ -3,42 +3,40 @@ import { topicOf, type Finding, type Threshold } from '../engine/findings/index.
 import { fieldRules, type Setup } from '../records/index.ts';
 import { printQuantity, type Dimension, type Rounding, type UnitSystem } from '../units/index.ts';
 import { checkWords } from './checks.ts';
-import { serveWords } from './drive.ts';
+import { asksWhetherDriven, sayWhether } from './drive.ts';
 import { sentenceOf, shortOf } from './findings.ts';
 import { fieldOf, howToMeasure, labelOf } from './labels.ts';
 
-/** What is checked so far, as the heading of a verdict. */
-export const scopeWords = 'Hook-up, drive and lift';
-
 /** What a verdict is told from. */
-type Judged = Pick<Answer, 'verdict' | 'lead' | 'outcomes'>;
+type Judged = Pick<Answer, 'verdict' | 'lead'>;
 
 /**
- * The verdict in the trade’s words, for all that was checked.
+ * The verdict in the trade’s words; one that fails says by which of the four answers.
  *
- * @param answer the answer, or its verdict, lead and outcomes [record]
+ * @param answer the answer, or its verdict and lead [record]
  * @returns a few words [text]
  */
-export function verdictWords({ verdict, lead, outcomes }: Judged): string {
-  return wordsFor(verdict, lead, outcomes.runs);
+export function verdictWords({ verdict, lead }: Judged): string {
+  return wordsFor(verdict, lead);
 }
 
-function wordsFor(outcome: Outcome, lead: Pick<Finding, 'id'> | null, runs: Outcome): string {
-  const isDriven = runs !== 'notChecked' && runs !== 'notNeeded';
-  switch (outcome) {
-    case 'works':
-      return isDriven ? 'Hooks up, runs and lifts' : 'Hooks up and lifts';
-    case 'withParts':
-      return isDriven ? 'Hooks up, runs and lifts with parts' : 'Hooks up with parts, and lifts';
-    case 'measureFirst':
-      return 'Measure first';
-    case 'willNot':
-      return { hooksUp: 'Will not hook up', runs: 'Will not run', lifts: 'Will not lift' }[
-        topicOf(lead?.id ?? 'mounting')
-      ];
-    default:
-      return 'Not checked yet';
-  }
+const verdicts: Readonly<Record<Exclude<Outcome, 'willNot'>, string>> = {
+  works: 'Works',
+  withParts: 'Works with parts',
+  measureFirst: 'Measure first',
+  notChecked: 'Not checked yet',
+  notNeeded: 'Not checked yet',
+};
+
+const fails = {
+  hooksUp: 'Will not hook up',
+  runs: 'Will not run',
+  lifts: 'Will not lift',
+  staysUpright: 'Will not stay upright',
+} as const;
+
+function wordsFor(outcome: Outcome, lead: Pick<Finding, 'id'> | null): string {
+  return outcome === 'willNot' ? fails[topicOf(lead?.id ?? 'mounting')] : verdicts[outcome];
 }
 
 /** The four answers by name. */
@@ -62,7 +60,7 @@ const topicAnswers: Readonly<Record<Outcome, string>> = {
  */
 export function topicLine(answer: Answer, topic: keyof typeof topicWords): string {
   const outcome = answer.outcomes[topic];
-  return topic === 'runs' && outcome === 'notChecked' ? serveWords.notChecked : topicAnswers[outcome];
+  return topic === 'runs' && asksWhetherDriven(answer) ? sayWhether : topicAnswers[outcome];
 }
 
 /**
@@ -101,7 +99,7 @@ export function askOf(finding: Finding, system: UnitSystem): string | null {
   const decides = decidesText(
     first,
     system,
-    { hooksUp: 'it fits', runs: 'it runs', lifts: 'it lifts' }[topicOf(finding.id)],
+    { hooksUp: 'it fits', runs: 'it runs', lifts: 'it lifts', staysUpright: 'it stays upright' }[topicOf(finding.id)],
   );
   if (decides !== '') return `Measure the ${labelOf(first.path)}: ${decides} ${howToMeasure(first.path)}`.trim();
   const open = finding.asks.filter(({ path }) => !path.includes('washer')).slice(0, 4);
@@ -180,7 +178,7 @@ export function alternativeText(alternative: Alternative, system: UnitSystem): s
     alternative.kind === 'leaveCouplerOff'
       ? 'Leave the coupler off'
       : `Take ${alternative.coupler ?? 'another coupler'}`;
-  const verdict = wordsFor(alternative.outcome, alternative.lead, alternative.runs).toLowerCase();
+  const verdict = wordsFor(alternative.outcome, alternative.lead).toLowerCase();
   const reason = alternative.lead === null ? '' : ` (${shortOf(alternative.lead, system)})`;
   return `${what}: ${verdict}${reason}.`;
 }

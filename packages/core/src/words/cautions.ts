@@ -2,7 +2,14 @@ import type { CautionId } from '../engine/assess/index.ts';
 
 /** Cautions in our own words; what each rests on stands in docs/sources.md under “Cautions”. */
 export const cautionWords: Readonly<Record<CautionId, string>> = {
-  balanceNotChecked: 'This answers for hook-up, drive and lift. Whether the tractor stays upright is not checked yet.',
+  steeringNeedsWeight:
+    'Axle loads are worked out on level ground, standing still. On slopes, in turns and over bumps less stays on the front wheels: carry low, drive slowly.',
+  frontMayLift:
+    'With too little on the front axle it steers and brakes badly and can rear up faster than anyone can react. Liquid in the rear tyres does not help: it puts nothing on the front axle.',
+  loaderCounterweight:
+    'A loader needs its counterweight behind: without it the rear wheels, and with them the brakes, lose the ground. Carry the load low; nobody under it or in it.',
+  rollBarUp: 'Roll bar up, seat belt on; no belt on a tractor without a roll bar. Nobody rides along.',
+  weighIt: 'Papers often understate a tractor. Weigh it, and weigh both axles again with the implement raised.',
   shaftEntangles:
     'A turning shaft catches clothing and pulls in before anyone can let go. Every guard and shield in place, nobody near it, drive off and engine stopped before you get down.',
   noAdaptors:

@@ -1,6 +1,8 @@
 import type { CheckId } from '../engine/findings/index.ts';
+import { balanceCheckWords } from './balanceChecks.ts';
 import type { CheckWords } from './checkWords.ts';
 import { shaftCheckWords } from './shaftChecks.ts';
+import { workCheckWords } from './workChecks.ts';
 
 const bushingBore: CheckWords = {
   title: 'Bushing on its pin',
@@ -237,6 +239,8 @@ export const checkWords: Readonly<Record<CheckId, CheckWords>> = {
     short: { low: 'lift {m} short', high: '' },
   },
   ...shaftCheckWords,
+  ...balanceCheckWords,
+  ...workCheckWords,
   'limit.clearance': {
     title: 'Ground clearance when carried',
     low: 'Carried, its lowest part comes {m} nearer to the ground than wanted.',

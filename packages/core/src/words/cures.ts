@@ -1,4 +1,5 @@
 import type { Cure } from '../engine/assess/index.ts';
+import type { Price } from '../records/index.ts';
 import { printBoth, type UnitSystem } from '../units/index.ts';
 
 /**
@@ -10,29 +11,51 @@ import { printBoth, type UnitSystem } from '../units/index.ts';
  */
 export function cureText(cure: Cure, system: UnitSystem): string {
   const back = cure.returnable ? '' : ' Can’t be returned once cut.';
-  return `${sentenceCase(whatOf(cure, system))}.${back}`;
+  return `${sentenceCase(whatOf(cure, system))}.${costOf(cure)}${back}`;
+}
+
+/** What it costs in all, where that is known: ` USD 255.00.` */
+function costOf({ price, count }: Cure): string {
+  return price === null ? '' : ` ${priceText({ ...price, amount: price.amount * count })}.`;
+}
+
+/**
+ * A price by its currency code, which says the same everywhere: `USD 85.00`.
+ *
+ * @param price amount and ISO 4217 code [record]
+ * @returns a few words [text]
+ */
+export function priceText({ amount, currency }: Price): string {
+  return `${currency} ${amount.toFixed(2)}`;
+}
+
+/** What is done, with how much of it in the person’s units. */
+const doings: Readonly<Record<Cure['kind'], (cure: Cure, amount: string) => string>> = {
+  part: (cure) =>
+    cure.on === 'shaft' ? `${named(cure)} as the drive shaft for this pair` : `${named(cure)}${placeOf(cure)}`,
+  reversePins: () => 'turn the lower pins round',
+  cutBushing: (cure) => `${named(cure)}, cut to length${placeOf(cure)}`,
+  longerTubes: (cure, amount) => `have both halves of the shaft made ${amount} longer, guards too${ifMuch(cure)}`,
+  liftStop: (_, amount) => `set the lift to stop with the balls ${amount} above the ground, or lower`,
+  cutShaft: (cure, amount) => `cut ${amount} off both tubes and off both guards, all four the same${ifMuch(cure)}`,
+  stubExtender: (cure) => `last of all, and advised against: ${named(cure)} on the PTO stub`,
+  frontWeights: (cure) => `hang ${cure.count} × ${named(cure)} on the front, in place of what hangs there`,
+  loaderOn: () => 'take the front loader along, empty and low',
+};
+
+/** More than this off or on both halves is much: about the overlap that a shaft needs at all [mm], our own choice. */
+const much = 150;
+
+function ifMuch({ amount }: Cure): string {
+  return amount !== null && amount > much ? ' – so much that another shaft is the better buy' : '';
 }
 
 function whatOf(cure: Cure, system: UnitSystem): string {
-  const amount = cure.amount === null ? '' : printBoth(cure.amount, 'length', { system });
-  switch (cure.kind) {
-    case 'reversePins':
-      return 'turn the lower pins round';
-    case 'liftStop':
-      return `set the lift to stop with the balls ${amount} above the ground, or lower`;
-    case 'longerTubes':
-      return `have both halves of the shaft made ${amount} longer, guards too`;
-    case 'cutShaft':
-      return `cut ${amount} off both tubes and off both guards, all four the same`;
-    case 'stubExtender':
-      return `last of all, and advised against: ${cure.part ?? 'an extender'} on the PTO stub`;
-    case 'cutBushing':
-      return `${cure.part ?? ''}, cut to length${placeOf(cure)}`;
-    case 'part':
-      return cure.on === 'shaft'
-        ? `${cure.part ?? ''} as the drive shaft for this pair`
-        : `${cure.part ?? ''}${placeOf(cure)}`;
-  }
+  return doings[cure.kind](cure, cure.amount === null ? '' : printBoth(cure.amount, 'length', { system }));
+}
+
+function named({ part }: Cure): string {
+  return part ?? '';
 }
 
 function placeOf({ on }: Cure): string {

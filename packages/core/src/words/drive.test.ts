@@ -38,8 +38,8 @@ test('what nothing cures is a plain no with the shortest reason', () => {
 });
 
 test('what nobody said to be driven asks for that one word', () => {
-  const answer = answerTo('box-blade-direct');
-  expect(answer.outcomes.runs).toBe('notChecked');
+  const answer = answerTo('box-blade-direct', [{ path: 'implement.driven', value: undefined }]);
+  expect([answer.outcomes.runs, answer.verdict]).toEqual(['measureFirst', 'measureFirst']);
   expect(topicLine(answer, 'runs')).toBe('say whether a shaft drives it');
   expect(serveText(answer, 'us')).toBe('say whether a shaft drives it');
 });

@@ -6,13 +6,26 @@ import { shortOf } from './findings.ts';
 /** What a drive is told from. */
 export type Driven = Pick<Answer, 'findings' | 'outcomes'>;
 
+/** What is asked where nobody said whether there is a drive. */
+export const sayWhether = 'say whether a shaft drives it';
+
+/**
+ * Does the answer wait for somebody to say whether a shaft drives the implement?
+ *
+ * @param answer the answer, or its findings [record]
+ * @returns true where that is asked [flag]
+ */
+export function asksWhetherDriven({ findings }: Pick<Answer, 'findings'>): boolean {
+  return findings.some(({ asks }) => asks.some(({ path }) => path === 'implement.driven'));
+}
+
 /** What a drive shaft comes to for one implement, by how the drive stands. */
 export const serveWords: Readonly<Record<Outcome, string>> = {
   works: 'serves',
   withParts: 'serves with parts',
   measureFirst: 'measure first',
   willNot: 'does not serve',
-  notChecked: 'say whether a shaft drives it',
+  notChecked: 'not checked',
   notNeeded: 'needs no drive',
 };
 
@@ -51,6 +64,7 @@ export function driveSpare({ findings, outcomes }: Driven, system: UnitSystem): 
 export function serveText(answer: Driven, system: UnitSystem): string {
   const { runs } = answer.outcomes;
   const lead = driveLead(answer);
+  if (asksWhetherDriven(answer)) return sayWhether;
   if (lead === null) return serveWords[runs];
   return `${shortly[runs] ?? serveWords[runs]}: ${shortOf(atWorst(lead), system)}`;
 }

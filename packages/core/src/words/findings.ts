@@ -12,6 +12,7 @@ import { checkWords } from './checks.ts';
 import { labelOf } from './labels.ts';
 import { mismatchSentence } from './mismatches.ts';
 import { mountingReasons, mountingShort } from './mounting.ts';
+import { hydraulicShortage } from './workChecks.ts';
 
 const notNeeded: Readonly<Record<NotNeeded, string>> = {
   noCoupler: 'Not needed: there is no coupler.',
@@ -26,6 +27,11 @@ const notNeeded: Readonly<Record<NotNeeded, string>> = {
   noCarryHeight: 'Not needed: no carrying height is asked for.',
   notDriven: 'Not needed: no drive shaft drives it.',
   noLimiter: 'Not needed: nothing in the shaft limits the torque.',
+  noLoader: 'Not needed: no front loader is on.',
+  noFrontWeights: 'Not needed: no front weights are on.',
+  notDrawn: 'Not needed: this kind of work is not drawn through the soil.',
+  anyWidth: 'Not needed: this kind of work need not cover the wheel tracks.',
+  noRemotes: 'Not needed: it takes no remotes.',
 };
 
 const needs: Readonly<Record<Need, string>> = {
@@ -41,6 +47,24 @@ const needs: Readonly<Record<Need, string>> = {
   series: 'Not checked: needs the size of the drive shaft’s joints.',
   seriesSpeed: 'Not checked: sizes of shafts are published for 540 and 1000 rpm only.',
   guard: 'Not checked: needs the guard’s tube and cone diameters.',
+  axleMasses: 'Not checked: needs the wheelbase, the mass of the tractor and what its front axle carries.',
+  plate: 'Not checked: needs the limit from the plate.',
+  tyreRating: 'Not checked: needs the load index of the tyres, or what one may carry.',
+  bracketLimit: 'Not checked: needs what the front bracket holds.',
+  work: 'Not checked: say what kind of work the implement does.',
+  workWidth: 'Not checked: needs the working width of the implement.',
+  workDepth: 'Not checked: needs the working depth of the implement.',
+  workSpeed: 'Not checked: needs the working speed.',
+  tools: 'Not checked: say how many shanks, bodies or rows the implement works with.',
+  ptoPower: 'Not checked: needs the PTO power of the tractor.',
+  powerMost: 'Not checked: needs the most power that the implement may be driven with.',
+  outerWidth: 'Not checked: needs the width over the rear tyres.',
+  remotesTaken: 'Not checked: say how many remotes the implement takes.',
+  remotes: 'Not checked: say how many remotes the tractor has.',
+  remoteFlow: 'Not checked: needs the flow of the tractor’s remotes.',
+  remotePressure: 'Not checked: needs the pressure of the tractor’s remotes.',
+  flowWanted: 'Not checked: needs the oil flow that the implement wants.',
+  pressureWanted: 'Not checked: needs the oil pressure that the implement wants.',
   window: 'Not checked: needs the opening of the coupler that the shaft passes.',
   shields: 'Not checked: needs how far the shields reach over the guard at both ends.',
   limiterTorque: 'Not checked: needs the torque of the limiter, or that there is none.',
@@ -69,7 +93,7 @@ export function sentenceOf(finding: Finding, setup: Setup, system: UnitSystem): 
   const words = checkWords[finding.id];
   if (finding.status === 'notNeeded') return notNeeded[finding.reason as NotNeeded];
   if (finding.status === 'notChecked') return needs[finding.reason as Need];
-  if (finding.margin === null) return settledSentence(finding, setup);
+  if (finding.margin === null) return settledSentence(finding, setup, system);
   if (finding.status === 'pass') return holdsSentence(finding, system);
   if (finding.conflictsWith.length > 0) return conflictSentence(finding, system);
   if (finding.status === 'undecided') return openSentence(finding, system);
@@ -143,9 +167,11 @@ function conflictSentence(finding: Finding, system: UnitSystem): string {
   return `${names} ${verb} different settings of the same adjustment: no one setting serves both.${miss}`;
 }
 
-function settledSentence(finding: Finding, setup: Setup): string {
+function settledSentence(finding: Finding, setup: Setup, system: UnitSystem): string {
   if (finding.status === 'undecided') return `Not known yet: ${labelOf(finding.asks[0]?.path ?? '')}.`;
   if (finding.status === 'pass') return checkWords[finding.id].holds;
+  const shortage = hydraulicShortage(finding.id, setup, system);
+  if (shortage !== null) return shortage;
   if (finding.id === 'limit.hooks')
     return 'It rides on wheels of its own: whatever pushes it up from below may lift its pins out of the hooks.';
   if (finding.id === 'mounting') return mountingReasons[finding.reason as RuledOut];

@@ -12,6 +12,7 @@ const machines: Readonly<Record<string, string>> = {
 const others: Readonly<Record<string, string>> = {
   'implement.mounting': 'how the implement is mounted',
   'implement.floatSits': 'whether the float sits at the upper pin or behind it',
+  'implement.driven': 'whether a drive shaft drives the implement',
   'tractor.liftSupplyShare': 'what the lift truly pulls',
   'tractor.liftEfficiency': 'how much of its push the lift cylinder passes on',
   'tractor.ptoType': 'how many splines the PTO stub has',
@@ -21,6 +22,8 @@ const others: Readonly<Record<string, string>> = {
   'shaft.triedByHand': 'how the shaft stands at every height, tried by hand as the manual of the implement says',
   'shaft.tractorType': 'how many splines the shaft’s yoke for the tractor has',
   'shaft.implementType': 'how many splines the shaft’s yoke for the implement has',
+  'implement.draftShare': 'how hard the work pulls in its soil',
+  'tractor.drawbarShare': 'how much of the PTO power is left at the drawbar',
   'implement.receiver': 'whether the implement carries the counterpart of this coupler',
 };
 

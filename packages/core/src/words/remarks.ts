@@ -1,23 +1,40 @@
 import type { Answer } from '../engine/assess/index.ts';
 import type { CategorySummary } from '../engine/hookup/index.ts';
+import type { Setup } from '../records/index.ts';
 import { printBoth, type UnitSystem } from '../units/index.ts';
+import { balanceRemarks } from './balanceRemarks.ts';
 import { liftRemarks } from './liftRemarks.ts';
 import { shaftRemarks } from './shaftRemarks.ts';
+import { workRemarks } from './workRemarks.ts';
 
 /**
  * What is worth saying of the setup beside its findings: where the top hook is set, how the
- * implement stands in a rigid coupler, what the lift manages, and what its own figures say of its category.
+ * implement stands in a rigid coupler, what lift, drive, work and axles come to, and what its own figures say of its category.
  *
  * @param answer the answer [record]
  * @param system unit system to write in [us | metric]
+ * @param setup the setup of the answer; nothing is said of its pace without it [record]
  * @returns sentences, none where there is nothing to say [texts]
  */
-export function remarksOn(answer: Answer, system: UnitSystem): string[] {
+export function remarksOn(answer: Answer, system: UnitSystem, setup?: Setup): string[] {
+  return [...remarksBesideAxles(answer, system, setup), ...balanceRemarks(answer, system)];
+}
+
+/**
+ * The same without the axle loads, where those are told in a place of their own.
+ *
+ * @param answer the answer [record]
+ * @param system unit system to write in [us | metric]
+ * @param setup the setup of the answer; nothing is said of its pace without it [record]
+ * @returns sentences, none where there is nothing to say [texts]
+ */
+export function remarksBesideAxles(answer: Answer, system: UnitSystem, setup?: Setup): string[] {
   return [
     hookRemark(answer, system),
     turnRemark(answer),
     ...liftRemarks(answer, system),
     ...shaftRemarks(answer, system),
+    ...workRemarks(answer, system, setup),
     categoryRemark(answer.category),
   ].filter((remark) => remark !== null);
 }

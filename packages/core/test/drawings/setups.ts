@@ -19,6 +19,12 @@ const tractor: Fields = {
   topLinkPivotBehindAxle: 270,
   topLinkPivotHeight: 800,
   topLinkLength: { adjustable: { between: [480, 700] } },
+  ballHeightLow: 200,
+  ballHeightHigh: 810,
+  liftAt610: 870,
+  wheelbase: 1720,
+  mass: 1680,
+  frontAxleMass: 672,
 };
 
 const front: Fields = {
@@ -52,7 +58,10 @@ const frame: Fields = {
 const blade: Fields = {
   name: 'Wickset 60-in box blade',
   category: '1',
+  mass: 195,
+  centreBehind: 460,
   mounting: 'threePoint',
+  driven: false,
   lowerPinDiameter: 22.2,
   shoulderSpan: 661,
   standOut: 58,

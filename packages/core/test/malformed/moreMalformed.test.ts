@@ -121,7 +121,7 @@ const cases: readonly Case[] = [
   ['sixty-one parts', { ...fine, parts: Array.from({ length: 61 }, () => ({})) }, 'out-of-range', 'parts'],
   ['a part that fits a number', bushings({ fits: [7] }), 'wrong-type', 'parts.0.fits.0'],
   ['a part of negative length', bushings({ length: -35 }), 'out-of-range', 'parts.0.length'],
-  ['a part with an unknown key', bushings({ price: 4 }), 'unknown-key', 'parts.0.price'],
+  ['a part with an unknown key', bushings({ colour: 4 }), 'unknown-key', 'parts.0.colour'],
   [
     'an outline with a corner that is no pair',
     withImplement({ outlines: [{ name: 'a', part: 'plate', rear: [[0, 0], [1, 1], [2]] }] }),

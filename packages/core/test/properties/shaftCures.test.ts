@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shaftCandidates } from '../../src/engine/assess/shaftCandidates.ts';
-import type { Candidate } from '../../src/engine/assess/candidates.ts';
+import type { Candidate } from '../../src/engine/assess/candidate.ts';
 import type { CheckId } from '../../src/engine/findings/index.ts';
 import { reader, type Box } from '../../src/engine/proof/index.ts';
 import { shaftSweepOf } from '../../src/engine/shaft/index.ts';

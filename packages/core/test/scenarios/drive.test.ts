@@ -38,11 +38,15 @@ const straight = (span: number): Edit[] => [{ path: 'tractor.lowerLinkPivotSpan'
 const statuses = (of: Answer, ids: readonly CheckId[]) => ids.map((id) => finding(of, id).status);
 const offered = ({ cures }: Answer, kind: string) => cures.filter((cure) => cure.kind === kind);
 
-/** What passes must hold at the setting that is shown with it. */
-/** What passes holds at the reported setting, for some of what is uncertain at least: no one setting need serve all of it. */
-function expectShownToHold({ findings }: Answer): void {
+/**
+ * What passes holds at the setting that is shown with it, over everything uncertain; what no one setting serves for all of
+ * it is named, and holds there for some of it.
+ */
+function expectShownToHold({ findings }: Answer, servedApart: readonly CheckId[] = []): void {
   for (const { id, status, margin } of findings) {
-    if (status === 'pass' && margin?.high != null) expect(margin.high, id).toBeGreaterThanOrEqual(-1e-6);
+    if (status !== 'pass' || margin === null) continue;
+    const end = servedApart.includes(id) ? margin.high : margin.low;
+    if (end !== null) expect(end, id).toBeGreaterThanOrEqual(-1e-9);
   }
 }
 
@@ -81,7 +85,8 @@ describe('scenario D: a tiller whose shaft was trimmed for direct use', () => {
     expect(finding(onCoupler, 'shaft.apart').status).toBe('pass');
     expect(onCoupler.outcomes.runs).toBe('withParts');
     expect(onCoupler.lead?.id).toBe('shaft.overlap');
-    expectShownToHold(onCoupler);
+    // The slot of the top hook is set by the mast as it is found.
+    expectShownToHold(onCoupler, ['rear.mast']);
   });
   test('cured by a shaft from the shelf, or by longer halves; an extender comes last', () => {
     expect(onCoupler.cures.map(({ kind }) => kind)).toEqual(['part', 'longerTubes', 'stubExtender']);
@@ -217,7 +222,7 @@ describe('scenario I: a stone burier for 1000 rpm', () => {
       expect(cures.map(({ kind }) => kind)).not.toContain('stubExtender');
     });
     test(`on the ${tractor} what passes holds at the setting that is shown`, () => {
-      expectShownToHold(answer(setup(tractor, null, 'stone burier')));
+      expectShownToHold(answer(setup(tractor, null, 'stone burier')), ['shaft.implementJointRaised']);
     });
   }
   test('46 of 45 hp on the 55: by 0.7 kW', () => {

@@ -76,7 +76,7 @@ function joint(at: Point, turn: number): Item[] {
 }
 
 /** A length along the row, dimensioned at a height, its label over the line. */
-function level(
+export function level(
   pen: Pen,
   [from, to]: readonly [number, number],
   z: number,

@@ -72,11 +72,13 @@ function shownValue({ pen, most }: PlotFrame, kg: number | null): number | null 
   return value === null || value > most || value < 0 ? null : value;
 }
 
-function inUnit(kg: number, system: UnitSystem): number {
+/** A mass in the unit shown. */
+export function inUnit(kg: number, system: UnitSystem): number {
   return system === 'us' ? kg / kgPerPound : kg;
 }
 
-function grouped(value: number): string {
+/** A whole number, its thousands set apart. */
+export function grouped(value: number): string {
   return String(Math.round(value)).replace(/\B(?=(\d{3})+$)/g, ',');
 }
 

@@ -1,5 +1,7 @@
 import type { Answer } from '../../engine/assess/index.ts';
 import type { Setup } from '../../records/index.ts';
+import { openAxlePlots } from '../balance/axlePlots.ts';
+import { openSeeSaw } from '../balance/seeSaw.ts';
 import type { Scene } from '../scene.ts';
 import { drivenOf } from '../shaft/driven.ts';
 import { openShaftPlots } from '../shaft/shaftPlots.ts';
@@ -29,6 +31,10 @@ export interface LiftPictures {
   readonly top?: (station: number) => Scene;
   /** Overlap and joint angles of the drive shaft, in the place of the plots of the lift; left out likewise. */
   readonly shaftPlots?: (station: number) => Scene;
+  /** The axle loads as a see-saw, on a sheet of its own as wide as both; left out where the tractor or the implement is not weighed. */
+  readonly balance?: (station: number) => Scene;
+  /** The loads of both axles, in the place of the plots of the lift; left out likewise. */
+  readonly balancePlot?: (station: number) => Scene;
 }
 
 /**
@@ -121,6 +127,7 @@ export function openLiftPictures(setup: Setup, answer: Answer, options: LiftOpti
     view: view.scene,
     plots: openPlots(stage, plan, plan.isBeside ? view.layout : null),
     ...shaftPictures(stage, plan, view.layout),
+    ...balancePictures(stage, plan, view.layout),
   };
 }
 
@@ -130,5 +137,20 @@ function shaftPictures(stage: SideStage, plan: ViewPlan, layout: SideLayout): Pi
   return {
     top: openTop(stage, driven, plan, layout),
     shaftPlots: openShaftPlots(stage, driven, plan, plan.isBeside ? layout : null),
+  };
+}
+
+function balancePictures(
+  stage: SideStage,
+  plan: ViewPlan,
+  layout: SideLayout,
+): Pick<LiftPictures, 'balance' | 'balancePlot'> {
+  const { setup, answer } = stage;
+  const { balance } = answer;
+  if (balance === null) return {};
+  const { system, format } = plan;
+  return {
+    balance: openSeeSaw({ setup, answer, system, format }, balance),
+    balancePlot: openAxlePlots(stage, balance, plan, plan.isBeside ? layout : null),
   };
 }

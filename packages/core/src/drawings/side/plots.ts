@@ -33,6 +33,8 @@ export interface PlotPair {
   readonly title: string;
   readonly left: (place: PlotPlace) => Plot;
   readonly right: (place: PlotPlace) => Plot;
+  /** What is said of one station beside what is said of the lift there. */
+  readonly here?: (station: number) => readonly string[];
   readonly always: readonly string[];
 }
 
@@ -92,7 +94,12 @@ export function openPair(
         ...right.moving(station),
         ...rulerReading(ruler, z),
       ],
-      description: [`${title}.`, ...stationSentences(stage, index, system), ...pair.always].join(' '),
+      description: [
+        `${title}.`,
+        ...stationSentences(stage, index, system),
+        ...(pair.here?.(index) ?? []),
+        ...pair.always,
+      ].join(' '),
     };
   };
 }

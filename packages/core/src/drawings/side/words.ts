@@ -4,6 +4,7 @@ import type { Pen } from '../pen.ts';
 import { shaftSentencesAt } from '../shaft/shaftWords.ts';
 import { drivenOf } from '../shaft/driven.ts';
 import { named } from '../view/words.ts';
+import { wheelBallastWords } from '../balance/balanceWords.ts';
 import { heightMarks, stationNear, type HeightMark } from './heights.ts';
 import { hasOutlines } from './parts/implement.ts';
 import { heightText, leanWord, massText, pitchText } from './readings.ts';
@@ -11,7 +12,7 @@ import type { SideStage } from './sideStage.ts';
 import { spareAt, worstAt } from './worst.ts';
 
 /** The machines of a picture: `Wickset tiller on Pellin U-28, Ostrey 35`. */
-export function machinesOf({ setup }: SideStage): string {
+export function machinesOf({ setup }: Pick<SideStage, 'setup'>): string {
   const tractor = named(setup.tractor.name, 'the tractor');
   const implement = named(setup.implement.name, 'the implement');
   if (setup.coupler === undefined) return `${implement} on the links of ${tractor}`;
@@ -20,7 +21,13 @@ export function machinesOf({ setup }: SideStage): string {
 
 /** What the picture shows and in what state, for the sheet. */
 export function noteOf(stage: SideStage, system: UnitSystem): string {
-  return `Tractor from its left. Top link ${heightText(stage.sweep.topLink, system)}, as set for work. ${placeOnly(stage)}`;
+  const topLink = `Top link ${heightText(stage.sweep.topLink, system)}, as set for work.`;
+  return [
+    'Tractor from its left.',
+    topLink,
+    placeOnly(stage),
+    ...wheelBallastWords(stage.setup, stage.answer, system),
+  ].join(' ');
 }
 
 /** What stands at the end of every description. */

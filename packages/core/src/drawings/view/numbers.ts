@@ -4,10 +4,11 @@ import { onPaper, type Pen } from '../pen.ts';
 import type { Balloon, Item, Point } from '../scene.ts';
 import { isOnStage, type Stage } from '../stage.ts';
 
-/** Which part of the view a note is about. */
+/** Which part of the view a note is about; what is no matter of pins and hooks has its balloons in other views. */
 function anchorOf(id: CheckId): 'upper' | 'lower' | null {
+  if (!/^(front|rear)\./.test(id)) return null;
   if (/\.(upperPin|clevis|mast|topLink)$/.test(id)) return 'upper';
-  return id === 'mounting' || id.startsWith('limit.') || id === 'rear.room' || id === 'rear.receiver' ? null : 'lower';
+  return id === 'rear.room' || id === 'rear.receiver' ? null : 'lower';
 }
 
 /** Distance of neighbouring balloons [paper mm]. */

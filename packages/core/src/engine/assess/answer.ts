@@ -4,8 +4,9 @@ import type { CategorySummary } from '../hookup/index.ts';
 import type { Hold } from '../joint/index.ts';
 import type { LiftBasis, Sweep } from '../lift/index.ts';
 import type { ShaftSweep, ShaftWanted } from '../shaft/index.ts';
-import type { DriveRuleName } from '../../tables/index.ts';
-import type { Candidate } from './candidates.ts';
+import type { BalanceSweep } from '../balance/index.ts';
+import type { DriveRuleName, SteeringRuleName } from '../../tables/index.ts';
+import type { Candidate } from './candidate.ts';
 import type { UsedFigure } from './figures.ts';
 
 /** The standing of one of the four answers. */
@@ -24,8 +25,6 @@ export interface Alternative {
   readonly coupler: string | null;
   /** Whether it hooks up, and the verdict on all that is checked. */
   readonly outcome: Outcome;
-  /** Whether it runs. */
-  readonly runs: Outcome;
   readonly lead: Finding | null;
 }
 
@@ -37,9 +36,20 @@ export interface RuledOutcome {
   readonly lead: Finding | null;
 }
 
+/** What the steering comes to by one rule, by itself. */
+export interface SteeredOutcome {
+  readonly rule: SteeringRuleName;
+  readonly chosen: boolean;
+  readonly finding: Finding;
+}
+
 /** Cautions that stand beside a result, by what they belong to; the sentences are in words/cautions.ts. */
 export type CautionId =
-  | 'balanceNotChecked'
+  | 'steeringNeedsWeight'
+  | 'loaderCounterweight'
+  | 'frontMayLift'
+  | 'rollBarUp'
+  | 'weighIt'
   | 'shaftEntangles'
   | 'noAdaptors'
   | 'stubExtender'
@@ -55,9 +65,8 @@ export type CautionId =
   | 'shaftMovesBack'
   | 'manualPrevails';
 
-/** What `assess` says of a setup. Until balance is built it answers for hook-up, drive and lift. */
+/** What `assess` says of a setup. */
 export interface Answer {
-  readonly scope: 'hookUpDriveAndLift';
   readonly hold: Hold;
   readonly outcomes: {
     readonly hooksUp: Outcome;
@@ -65,12 +74,14 @@ export interface Answer {
     readonly lifts: Outcome;
     readonly staysUpright: Outcome;
   };
-  /** The standing of everything that is checked so far, by precedence. */
+  /** The standing of everything that counts, by precedence. */
   readonly verdict: Outcome;
   /** The finding that gives the verdict its reason: the first that fails, else the first that is open. */
   readonly lead: Finding | null;
   readonly findings: readonly Finding[];
   readonly cures: readonly Cure[];
+  /** No set of what is on the list was passed over in the search for one that cures everything. */
+  readonly everySetTried: boolean;
   readonly alternatives: readonly Alternative[];
   /** How far the implement is turned in a rigid coupler [deg]; null without one. */
   readonly turn: OpenInterval | null;
@@ -82,6 +93,10 @@ export interface Answer {
   readonly otherRules: readonly RuledOutcome[];
   /** What a shaft would have to measure here; null where it can't be told. */
   readonly shaftWanted: ShaftWanted | null;
+  /** The axle loads at every height; null where the tractor or the implement is not weighed. */
+  readonly balance: BalanceSweep | null;
+  /** What the steering comes to by every rule, the chosen one among them; none where the tractor is not weighed. */
+  readonly steeringRules: readonly SteeredOutcome[];
   /** How the lift was worked out: from its cylinder, its linkage and ratings, its ratings alone, or not at all. */
   readonly liftBasis: LiftBasis;
   /** Figures as used, by field path [canonical unit]: what a drawing is made from. */

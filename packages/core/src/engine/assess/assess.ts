@@ -9,7 +9,8 @@ import { usedFigures } from './figures.ts';
 import { judgeSetup, type SetupJudgement } from './judgeSetup.ts';
 import { outcomesByRules } from './otherRules.ts';
 import { leadOf, outcomeOf } from './outcomes.ts';
-import { shaftSweepAt, shaftWantedAt, sweepAt } from './sweeps.ts';
+import { steeringByRules } from './steering.ts';
+import { balanceSweepAt, shaftSweepAt, shaftWantedAt, sweepAt } from './sweeps.ts';
 
 /** What to work out beyond the findings. */
 export interface AssessOptions {
@@ -20,7 +21,7 @@ export interface AssessOptions {
 }
 
 /**
- * Decides whether a setup hooks up.
+ * Decides whether a setup hooks up, runs, lifts and stays upright.
  *
  * @param document a setup document [JSON]
  * @param options what to work out beyond the findings [flags]
@@ -30,28 +31,37 @@ export interface AssessOptions {
 export function assess(document: SetupDocument, options: AssessOptions = { full: true }): Assessment {
   const reading = readSetup(document);
   if (!reading.ok) return reading;
-  return { ok: true, answer: answerOf(document, reading.setup, options) };
+  const judgement = judgeSetup(reading.setup, { thresholds: options.full === true });
+  return { ok: true, answer: answerFrom(document, judgement, options) };
 }
 
-function answerOf(document: SetupDocument, setup: Setup, options: AssessOptions): Answer {
-  const judgement = judgeSetup(setup, { thresholds: options.full === true });
-  const cures = seekCures(document, judgement);
+/**
+ * Forms the answer to a setup that was judged.
+ *
+ * @param document the setup as written [JSON]
+ * @param judgement the same, judged [record]
+ * @param options what to work out beyond the findings [flags]
+ * @returns the answer [record]
+ */
+export function answerFrom(document: SetupDocument, judgement: SetupJudgement, options: AssessOptions): Answer {
+  const { setup } = judgement.question.joint;
+  const { cures, searched } = seekCures(document, judgement);
   const failing = judgement.findings.filter(({ core, status }) => core && status === 'fail');
   const findings = judgement.findings.map((finding) => cured(finding, cures, failing));
   const figures = usedFigures(judgement);
   return {
-    scope: 'hookUpDriveAndLift',
     hold: judgement.question.joint.hold,
     outcomes: {
       hooksUp: outcomeOf(onTopic(findings, 'hooksUp')),
       runs: outcomeOf(onTopic(findings, 'runs')),
       lifts: outcomeOf(onTopic(findings, 'lifts')),
-      staysUpright: 'notChecked',
+      staysUpright: outcomeOf(onTopic(findings, 'staysUpright')),
     },
     verdict: outcomeOf(findings),
     lead: leadOf(findings),
     findings,
     cures,
+    everySetTried: searched,
     alternatives: options.full === true ? alternativesTo(document, setup, findings, options.couplers ?? []) : [],
     turn: turnOf(judgement),
     liftBasis: basisOf(judgement.question.lift),
@@ -59,6 +69,8 @@ function answerOf(document: SetupDocument, setup: Setup, options: AssessOptions)
     sweep: options.full === true ? sweepAt(judgement) : null,
     shaft: options.full === true ? shaftSweepAt(judgement) : null,
     shaftWanted: options.full === true ? shaftWantedAt(judgement) : null,
+    balance: options.full === true ? balanceSweepAt(judgement) : null,
+    steeringRules: options.full === true ? steeringByRules(judgement) : [],
     otherRules: options.full === true ? outcomesByRules(judgement) : [],
     category: summariseCategory(setup),
     cautions: cautionsFor(setup, findings, cures),
@@ -71,10 +83,10 @@ function answerOf(document: SetupDocument, setup: Setup, options: AssessOptions)
  * be is told so by itself; where each could be but nothing cures them together, nothing is cured.
  */
 function cured(finding: Finding, cures: readonly Cure[], failing: readonly Finding[]): Finding {
-  const curedBy = (one: Finding, set: readonly Cure[]): boolean => set.some((cure) => cure.cures.includes(one.id));
-  const set = cures.filter((cure) => cure.inSmallestSet);
-  const isHopeless = failing.some((one) => !curedBy(one, cures));
-  const isCured = finding.status === 'fail' && curedBy(finding, set.length > 0 ? set : isHopeless ? cures : []);
+  const isHelped = (one: Finding): boolean => cures.some((cure) => cure.cures.includes(one.id));
+  const hasSet = cures.some((cure) => cure.inSmallestSet);
+  const isHopeless = failing.some((one) => !isHelped(one));
+  const isCured = failing.includes(finding) && (hasSet || (isHopeless && isHelped(finding)));
   return isCured ? { ...finding, status: 'cured' } : finding;
 }
 
@@ -104,7 +116,6 @@ function tried(document: SetupDocument, coupler: SetupDocument | undefined): Alt
     kind: coupler === undefined ? 'leaveCouplerOff' : 'otherCoupler',
     coupler: typeof coupler?.['name'] === 'string' ? coupler['name'] : null,
     outcome: answer?.verdict ?? 'notChecked',
-    runs: answer?.outcomes.runs ?? 'notChecked',
     lead: answer?.lead ?? null,
   };
 }
@@ -122,7 +133,6 @@ function cautionsFor(setup: Setup, findings: readonly Finding[], cures: readonly
     findings.some((finding) => finding.id === id && ['fail', 'cured'].includes(finding.status));
   const inSet = cures.filter((cure) => cure.inSmallestSet);
   return [
-    'balanceNotChecked',
     'standClear',
     'raisedLoad',
     'ratingCompares',
@@ -132,6 +142,7 @@ function cautionsFor(setup: Setup, findings: readonly Finding[], cures: readonly
     ...(inSet.some((cure) => cure.altersMachine) ? (['boltedPlate'] as const) : []),
     ...(inSet.some((cure) => !cure.returnable) ? (['cutPart'] as const) : []),
     ...shaftCautions(setup, findings, cures),
+    ...balanceCautions(setup, failed),
     'firstLift',
     'manualPrevails',
   ];
@@ -147,6 +158,17 @@ function shaftCautions(setup: Setup, findings: readonly Finding[], cures: readon
     ...(isMismatched ? (['noAdaptors'] as const) : []),
     ...(cures.some(({ kind }) => kind === 'stubExtender') ? (['stubExtender'] as const) : []),
     ...(setup.coupler === undefined || drive === 'notNeeded' ? [] : (['shaftMovesBack'] as const)),
+  ];
+}
+
+function balanceCautions({ tractor }: Setup, failed: (id: Finding['id']) => boolean): CautionId[] {
+  const hasLoader = tractor.loader !== undefined && tractor.loader !== 'absent';
+  return [
+    ...(failed('balance.frontShare') ? (['frontMayLift'] as const) : []),
+    'steeringNeedsWeight',
+    ...(hasLoader ? (['loaderCounterweight'] as const) : []),
+    'rollBarUp',
+    'weighIt',
   ];
 }
 

@@ -1,22 +1,7 @@
 import { bushings } from '../../tables/index.ts';
 import type { Edit, Part, Setup, Value } from '../../records/index.ts';
 import type { CheckId, Finding } from '../findings/index.ts';
-
-/** Something that could be done about a misfit, before it has been tried. */
-export interface Candidate {
-  readonly kind: 'part' | 'reversePins' | 'cutBushing' | 'longerTubes' | 'liftStop' | 'cutShaft' | 'stubExtender';
-  /** The part's own name, or null where nothing is bought. */
-  readonly part: string | null;
-  /** How much is added, cut off or set [mm]; null where that is not a matter of how much. */
-  readonly amount: number | null;
-  readonly edits: readonly Edit[];
-  /** False once it is cut, drilled or welded. */
-  readonly returnable: boolean;
-  /** True where the machine itself is changed, which a rented or guaranteed machine must not be. */
-  readonly altersMachine: boolean;
-  /** Path of the pins or machine that it is done to. */
-  readonly on: string;
-}
+import { adjusted, taken, type Candidate } from './candidate.ts';
 
 const frontLower: readonly CheckId[] = [
   'front.lowerPin',
@@ -66,14 +51,14 @@ function mayBeDone(setup: Setup, candidate: Candidate): boolean {
 }
 
 function lowerPart(setup: Setup, part: Part, on: string): Candidate[] {
-  const base = { kind: 'part', part: part.name, returnable: true, on, amount: null } as const;
+  const base = { ...taken(part), on };
   if (part.kind === 'lowerBushings') {
     const edits = (length: unknown): Edit[] => [
       { path: `${on}.lowerBushingInside`, value: raw(part.inside) },
       { path: `${on}.lowerBushingOutside`, value: raw(part.outside) },
       { path: `${on}.lowerBushingLength`, value: length },
     ];
-    const whole: Candidate = { ...base, altersMachine: false, edits: edits(raw(part.length)) };
+    const whole: Candidate = { ...base, edits: edits(raw(part.length)) };
     const cut = cutLength(setup, on, part.length);
     return cut === null ? [whole] : [whole, { ...whole, kind: 'cutBushing', returnable: false, edits: edits(cut) }];
   }
@@ -100,7 +85,6 @@ function lowerPart(setup: Setup, part: Part, on: string): Candidate[] {
   return [
     {
       ...base,
-      altersMachine: false,
       edits: [
         { path: `${on}.pinBallBore`, value: raw(part.bore) },
         { path: `${on}.pinBallDiameter`, value: raw(part.diameter) },
@@ -111,12 +95,11 @@ function lowerPart(setup: Setup, part: Part, on: string): Candidate[] {
 }
 
 function upperPart(part: Part, on: string): Candidate[] {
-  const base = { kind: 'part', part: part.name, returnable: true, on, amount: null } as const;
+  const base = { ...taken(part), on };
   if (part.kind === 'upperBushing') {
     return [
       {
         ...base,
-        altersMachine: false,
         edits: [
           { path: `${on}.upperBushingInside`, value: raw(part.inside) },
           { path: `${on}.upperBushingOutside`, value: raw(part.outside) },
@@ -125,7 +108,7 @@ function upperPart(part: Part, on: string): Candidate[] {
     ];
   }
   if (part.kind === 'clevisSpacers')
-    return [{ ...base, altersMachine: false, edits: [{ path: `${on}.clevisGap`, value: raw(part.gapAfter) }] }];
+    return [{ ...base, edits: [{ path: `${on}.clevisGap`, value: raw(part.gapAfter) }] }];
   if (part.kind !== 'upperPinPlate' || on !== 'implement') return [];
   return [
     {
@@ -151,10 +134,8 @@ function reversing({ implement }: Setup): Candidate[] {
     (shoulderSpan.bound.high - shoulderSpan.bound.low) / 2 + (plateThickness.bound.high - plateThickness.bound.low);
   return [
     {
+      ...adjusted,
       kind: 'reversePins',
-      part: null,
-      amount: null,
-      returnable: true,
       altersMachine: true,
       on: 'implement',
       edits: [

@@ -1,4 +1,13 @@
-export type { Alternative, Answer, Assessment, CautionId, Cure, Outcome, RuledOutcome } from './answer.ts';
-export { assess, type AssessOptions } from './assess.ts';
+export type {
+  Alternative,
+  Answer,
+  Assessment,
+  CautionId,
+  Cure,
+  Outcome,
+  RuledOutcome,
+  SteeredOutcome,
+} from './answer.ts';
+export { answerFrom, assess, type AssessOptions } from './assess.ts';
 export { judgeSetup, prepareSetup, type SetupJudgement, type SetupQuestion } from './judgeSetup.ts';
 export type { UsedFigure } from './figures.ts';

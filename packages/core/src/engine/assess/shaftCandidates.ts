@@ -1,7 +1,7 @@
 import type { Edit, Setup, SetupDocument, Value } from '../../records/index.ts';
 import type { CheckId, Finding } from '../findings/index.ts';
 import type { ShaftSweep } from '../shaft/index.ts';
-import type { Candidate } from './candidates.ts';
+import { adjusted, taken, writtenRange, type Candidate } from './candidate.ts';
 
 const lengths: readonly CheckId[] = ['shaft.bottoming', 'shaft.overlap', 'shaft.apart'];
 const bends: readonly CheckId[] = [
@@ -26,7 +26,7 @@ export interface ShaftTrouble {
   readonly sweep: ShaftSweep | null;
 }
 
-const onShaft = { part: null, returnable: true, altersMachine: false, on: 'shaft', amount: null } as const;
+const onShaft = { ...adjusted, on: 'shaft' } as const;
 
 /**
  * What could be done about a drive shaft that does not serve, in the order in which it is worth doing: another shaft, longer
@@ -53,9 +53,8 @@ function otherShafts(trouble: ShaftTrouble): Candidate[] {
     part.kind === 'driveShaft'
       ? [
           {
-            ...onShaft,
-            kind: 'part',
-            part: part.name,
+            ...taken(part),
+            on: 'shaft',
             edits: [{ path: 'shaft', value: writtenParts(trouble.document)[i]?.['shaft'] }],
           },
         ]
@@ -131,7 +130,7 @@ function stubExtenders(trouble: ShaftTrouble): Candidate[] {
     const value = movedBy(stub, part.length.value);
     if (value === null) return [];
     const edits = [{ path: 'tractor.stubBehindAxle', value }];
-    return [{ ...onShaft, kind: 'stubExtender', part: part.name, on: 'tractor', amount: part.length.value, edits }];
+    return [{ ...taken(part), kind: 'stubExtender', on: 'tractor', amount: part.length.value, edits }];
   });
 }
 
@@ -141,5 +140,5 @@ function movedBy(value: Value, by: number): unknown {
   const points = from === undefined ? {} : { from };
   if (value.kind !== 'stated' && value.kind !== 'uncertain' && value.kind !== 'default') return null;
   const { low, high } = value.bound;
-  return low === high ? { value: low + by, ...points } : { between: [low + by, high + by], ...points };
+  return { ...writtenRange(low + by, high + by), ...points };
 }

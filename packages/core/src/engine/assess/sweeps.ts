@@ -1,3 +1,4 @@
+import { balanceSweepOf, type BalanceSweep } from '../balance/index.ts';
 import type { Entry } from '../inputs/index.ts';
 import { sweepOf, type Sweep } from '../lift/index.ts';
 import type { Reading } from '../proof/index.ts';
@@ -22,4 +23,9 @@ export function shaftSweepAt(judgement: SetupJudgement): ShaftSweep | null {
 /** What a shaft would have to measure at the reported setting. */
 export function shaftWantedAt(judgement: SetupJudgement): ShaftWanted | null {
   return shaftWantedBy(judgement.question.shaft, reportedReading(judgement));
+}
+
+/** The axle loads at the reported setting. */
+export function balanceSweepAt(judgement: SetupJudgement): BalanceSweep | null {
+  return balanceSweepOf(judgement.question.balance, reportedReading(judgement));
 }

@@ -1,5 +1,18 @@
 import { openEnded, traced, wholeBox, type Entry, type Ledger } from '../inputs/index.ts';
-import { judge, marginOf, problemOf, reader, type Box, type Check, type Field, type Judged } from '../proof/index.ts';
+import {
+  judge,
+  leastCertain,
+  marginOf,
+  nearlyZero,
+  problemOf,
+  rangeOf,
+  reader,
+  type Box,
+  type Check,
+  type Field,
+  type Judged,
+  type Reading,
+} from '../proof/index.ts';
 import { width, type Interval } from '../geometry/index.ts';
 import type { CheckId } from './checkIds.ts';
 import type { Driver, Finding, OpenInterval, Reason } from './finding.ts';
@@ -67,6 +80,20 @@ export function judgeLines(question: Question, depth: Depth): Judgement {
   return { findings, setting: reportedSetting(settled, beside) };
 }
 
+/**
+ * Whether every check of a question holds at one setting, over everything uncertain.
+ *
+ * @param question lines and what can vary in them [question]
+ * @param setting every adjuster at one place [ranges by index]
+ * @returns true where all are shown to hold there [flag]
+ */
+export function allHoldAt({ checks, field }: Question, setting: Box): boolean {
+  // What was not asked about before has no setting yet, and an option that is not taken can't be read.
+  const box = field.box.map((range, index) => setting[index] ?? range);
+  const isTaken = field.choices.every(({ index }) => width(box[index] as Interval) === 0);
+  return isTaken && leastCertain(checks, box) >= -nearlyZero;
+}
+
 function isCore({ id }: { readonly id: CheckId | string }): boolean {
   return !id.startsWith('limit.');
 }
@@ -112,9 +139,10 @@ function computedFinding(check: NamedCheck, { ledger, field }: Question, judged:
   const drivers = [...field.reads(check)]
     .map((index) => ledger.entries[index] as Entry)
     .filter((entry) => entry.role === 'uncertain');
-  const at = reader(
-    judged.setting.map((range, i) => (ledger.entries[i]?.origin === 'unknown' ? openEnded(ledger.entries[i]) : range)),
-  );
+  const at: Reading = (index) => {
+    const entry = ledger.entries[index];
+    return entry?.origin === 'unknown' ? openEnded(entry) : rangeOf(judged.setting, index);
+  };
   const measured = check.measure(at);
   const asks = judged.status === 'undecided' && depth.thresholds ? thresholdsOf(problemOf([check], field), ledger) : [];
   return {

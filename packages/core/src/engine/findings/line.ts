@@ -18,7 +18,12 @@ export type NotNeeded =
   | 'noWorkHeight'
   | 'noCarryHeight'
   | 'notDriven'
-  | 'noLimiter';
+  | 'noLimiter'
+  | 'noLoader'
+  | 'noFrontWeights'
+  | 'notDrawn'
+  | 'anyWidth'
+  | 'noRemotes';
 
 /** What a check that was not made would need. */
 export type Need =
@@ -37,7 +42,25 @@ export type Need =
   | 'guard'
   | 'window'
   | 'shields'
-  | 'limiterTorque';
+  | 'limiterTorque'
+  | 'axleMasses'
+  | 'plate'
+  | 'tyreRating'
+  | 'bracketLimit'
+  | 'work'
+  | 'workWidth'
+  | 'workDepth'
+  | 'workSpeed'
+  | 'tools'
+  | 'ptoPower'
+  | 'powerMost'
+  | 'outerWidth'
+  | 'remotesTaken'
+  | 'remotes'
+  | 'remoteFlow'
+  | 'remotePressure'
+  | 'flowWanted'
+  | 'pressureWanted';
 
 /** What becomes of one check of the list: it is computed, or settled by what the records say. */
 export type Line<Reason extends string = string> =

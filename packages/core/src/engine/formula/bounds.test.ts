@@ -80,7 +80,7 @@ const truths = fc.array(fc.array(fc.oneof(fc.constantFrom(0, 1), even(0, 1)), { 
   maxLength: 40,
 });
 
-function at(ranges: readonly Interval[], shares: readonly number[]): number[] {
+function placed(ranges: readonly Interval[], shares: readonly number[]): number[] {
   return ranges.map(({ low, high }, i) => Math.min(high, low + (shares[i] as number) * (high - low)));
 }
 
@@ -110,7 +110,7 @@ function expectBoundsHold(ops: typeof tame, digits: number, runs: number): void 
       const greatest = bounder.extreme(result, ranges, -1);
       const look = lookedAt(formula, result);
       for (const shares of samples) {
-        const { low, high } = look(at(ranges, shares));
+        const { low, high } = look(placed(ranges, shares));
         expect(low).toBeGreaterThanOrEqual(least.low - rounding(low));
         expect(low).toBeLessThanOrEqual(least.high + rounding(low));
         expect(high).toBeGreaterThanOrEqual(greatest.low - rounding(high));
@@ -196,6 +196,61 @@ describe('bounds of a result along the lift', () => {
     );
   });
 
+  test('aimed at a goal from one side hold every sample, and tell what the tightest bounds tell', () => {
+    let told = 0;
+    let missed = 0;
+    const share = fc.oneof(fc.constantFrom(-0.02, 0, 1, 1.02), even(-0.5, 1.5));
+    fc.assert(
+      fc.property(programs(tame), box, truths, share, fc.constantFrom(1, -1), (program, ranges, samples, at, sense) => {
+        const { formula, result } = written(program, tame);
+        const bounder = openBounder(formula, pieces);
+        const tight = bounder.extreme(result, ranges, sense);
+        const value = tight.low + at * Math.max(0.01, tight.high - tight.low);
+        const goal = interval(value, value);
+        const outer = bounder.extreme(result, ranges, sense, { side: 'outer', goal });
+        const inner = bounder.extreme(result, ranges, sense, { side: 'inner', goal });
+        const [far, near] = sense === 1 ? [outer.low, inner.high] : [-outer.high, -inner.low];
+        const [farthest, nearest, wanted] =
+          sense === 1 ? [tight.low, tight.high, value] : [-tight.high, -tight.low, -value];
+        const look = lookedAt(formula, result);
+        for (const shares of samples) {
+          const { low, high } = look(placed(ranges, shares));
+          const extreme = sense === 1 ? low : -high;
+          const rounding = last.tame * Math.max(1, Math.abs(extreme));
+          expect(extreme).toBeGreaterThanOrEqual(far - rounding);
+          expect(extreme).toBeLessThanOrEqual(near + rounding);
+        }
+        const slack = 1e-5 * Math.max(1, Math.abs(value));
+        const isFar = farthest >= wanted + slack;
+        const isNear = nearest < wanted - slack;
+        told += Number(isFar) + Number(isNear);
+        missed += Number(isFar && far < wanted) + Number(isNear && near >= wanted);
+      }),
+      { numRuns: 400 },
+    );
+    expect(told).toBeGreaterThan(100);
+    expect(missed).toBeLessThanOrEqual(told / 100);
+  });
+
+  test('aimed at a goal do not hang on what was asked before', () => {
+    fc.assert(
+      fc.property(programs(tame), box, box, even(-2, 2), (program, first, second, value) => {
+        const { formula, result } = written(program, tame);
+        const used = openBounder(formula, pieces);
+        for (const side of ['outer', 'inner'] as const) {
+          const care = { side, goal: interval(value, value + 0.1) };
+          const fresh = openBounder(formula, pieces).extreme(result, first, 1, care);
+          used.extreme(result, first, 1);
+          used.extreme(result, second, 1, { side, goal: interval(value - 1, value) });
+          used.extreme(result, first, 1, { side, goal: interval(value - 1, value) });
+          used.extreme(result, first, 1, 'rough');
+          expect(used.extreme(result, first, 1, care)).toEqual(fresh);
+        }
+      }),
+      { numRuns: 150 },
+    );
+  });
+
   test('name the leaves that a result reads', () => {
     const w = openFormula();
     const [a, b] = [w.leaf('a'), w.leaf('b')];
@@ -221,7 +276,7 @@ describe('slopes of random formulas', () => {
           return Array.from({ length: pieces }, (_, place) => valueAt(space, result, place));
         };
         for (const shares of samples.slice(0, 10)) {
-          const leaves = at(ranges, shares);
+          const leaves = placed(ranges, shares);
           leaves.forEach((value, index) => {
             const step = steps.find((one) => formula.ops[one] === 1 && formula.detail[one] === index);
             const by = 1e-5;

@@ -1,11 +1,25 @@
 import type { Interval } from '../geometry/index.ts';
-import { boundedFrom, opposite, type Side } from './corners.ts';
+import { boundedFrom } from './corners.ts';
 import type { Ranges } from './enclose.ts';
+import { closerBound, firstBound, inward, outward, pieceOf, type First, type Search } from './extremes.ts';
 import { Op, stepsFor, type Formula, type Step } from './formula.ts';
-import { laneOf } from './gradients.ts';
-import { openCutter, partOf, refined, type Cutter, type Part } from './refine.ts';
+import { openCutter, type Aim, type Cutter } from './refine.ts';
+import { stepsResting } from './resting.ts';
 import { openRooms, type Rooms } from './rooms.ts';
 import { encloseTightly } from './tightly.ts';
+
+/**
+ * With what care an extreme is bounded: as first found (rough), or from one side only and until it is certain that it lies
+ * at or beyond the far end of a goal (seen from the place whose value is the extreme, all others lie farther: `outer`), or
+ * short of its near end (`inner`), or that this can't be shown. Left out: from both sides, as tightly as can be.
+ */
+export type Care = 'rough' | Aimed;
+
+/** One side of an extreme, and a goal to show that it lies beyond. The other side is left unbounded. */
+interface Aimed {
+  readonly side: 'outer' | 'inner';
+  readonly goal: Interval;
+}
 
 /** Bounds the results of a formula over boxes, with the lift cut into a number of pieces. */
 export interface Bounder {
@@ -16,15 +30,16 @@ export interface Bounder {
    * The least (sense 1) or the greatest (sense −1) of a result along the lift, for every truth of a box: bounds that hold
    * it, sound and tight. Where the slope by an input keeps its sign all over the box, the bound is taken at the end of that
    * input that gives it; the other inputs are bounded by their slopes from a place between their ends (mean value form), and
-   * the enclosure of the steps limits both. Rough bounds are left as they are first found.
+   * the enclosure of the steps limits both. Only the leaves that the result reads are looked at.
    */
-  readonly extreme: (result: Step, leaves: readonly Interval[], sense: 1 | -1, isRough?: boolean) => Interval;
+  readonly extreme: (result: Step, leaves: readonly Interval[], sense: 1 | -1, care?: Care) => Interval;
   /** Bounds of a result over each piece of the lift, in order. */
   readonly along: (result: Step, leaves: readonly Interval[]) => readonly Interval[];
 }
 
 /**
- * Makes room to bound results of a formula.
+ * Makes room to bound results of a formula. Between calls only what rests on a leaf whose range changed is enclosed again:
+ * checks of one setup ask for many results over the same box.
  *
  * @param formula what is computed [formula]
  * @param places into how many pieces the lift is cut [count]
@@ -33,133 +48,114 @@ export interface Bounder {
 export function openBounder(formula: Formula, places: number): Bounder {
   const rooms = openRooms(formula, places);
   const stepsOf = remembered((result: Step) => stepsFor(formula, [result]));
+  const leavesOf = remembered((result) => leavesIn(formula, stepsOf(result)));
   let cutter: Cutter | null = null;
   const search: Search = { rooms, stepsOf, cutter: () => (cutter ??= openCutter(formula, stepsOf)) };
-  let box: readonly Interval[] = [];
-  const isEnclosed = new Uint8Array(formula.ops.length);
-  const seen: Seen[] = [];
-  const rangesOf = (leaves: readonly Interval[]): Ranges => ({
-    leaf: (index) => leaves[index] as Interval,
-    lane: (place) => pieceOf(place, places),
-  });
+  const lookAt = openLook(search, leavesOf);
+  const seenOf = remembered((): Seen[] => []);
   return {
     places,
-    leavesOf: remembered((result) =>
-      [...stepsOf(result)]
-        .filter((step) => formula.ops[step] === Op.leaf)
-        .map((step) => formula.detail[step] as number),
-    ),
-    extreme: (result, leaves, sense, isRough = false) => {
-      const { found } = seenBefore(seen, leaves);
-      const key = `${result} ${sense} ${isRough}`;
-      const known = found.get(key);
-      if (known !== undefined) return known;
-      lookAt(leaves, result);
-      const start = openingOf(search, result, leaves, sense);
-      const bounds = isRough ? boundsOf(start, sense) : refinedFrom(search, result, start, sense);
-      found.set(key, bounds);
-      return bounds;
+    leavesOf,
+    extreme: (result, leaves, sense, care) => {
+      const look = (): void => lookAt(leaves, result);
+      const found = foundFor(seenOf(result), leavesOf(result), leaves, sense);
+      return turned(boundsOf({ search, result, leaves, sense, look }, found, care), sense);
     },
     along: (result, leaves) => {
       lookAt(leaves, result);
       return alongOf(rooms, stepsOf(result));
     },
   };
-  /** Encloses what a result rests on, as far as it is not enclosed for this box. */
-  function lookAt(leaves: readonly Interval[], result: Step): void {
-    if (!sameBox(box, leaves)) {
-      box = leaves.slice();
-      isEnclosed.fill(0);
+}
+
+/** Encloses what a result rests on, as far as it is not enclosed for these ranges. */
+function openLook(
+  { rooms, stepsOf }: Search,
+  leavesOf: (result: Step) => readonly number[],
+): (leaves: readonly Interval[], result: Step) => void {
+  const { formula, places } = rooms;
+  const given: Interval[] = [];
+  const isEnclosed = new Uint8Array(formula.ops.length);
+  const restingOn = remembered((leaf) => stepsResting(formula, leaf));
+  const pieces = Array.from({ length: places }, (_, place) => pieceOf(place, places));
+  const ranges: Ranges = { leaf: (index) => given[index] as Interval, lane: (place) => pieces[place] as Interval };
+  /** How often a range changed, and how often it had when a result was last looked at. */
+  let changes = 0;
+  const lookedAt: number[] = [];
+  return (leaves, result) => {
+    for (const leaf of leavesOf(result)) {
+      const range = leaves[leaf] as Interval;
+      if (isSame(given[leaf], range)) continue;
+      given[leaf] = range;
+      changes += 1;
+      for (const step of restingOn(leaf)) isEnclosed[step] = 0;
     }
+    if (lookedAt[result] === changes) return;
+    lookedAt[result] = changes;
     const fresh = stepsOf(result).filter((step) => isEnclosed[step] === 0);
-    encloseTightly(rooms, fresh, stepsOf, rangesOf(leaves));
+    encloseTightly(rooms, fresh, stepsOf, ranges);
     for (const step of fresh) isEnclosed[step] = 1;
-  }
-}
-
-/** A box that was bounded, with what was found. */
-interface Seen {
-  readonly box: readonly Interval[];
-  readonly found: Map<string, Interval>;
-}
-
-/** Boxes that are remembered: a decision comes back to the same few. */
-const mostSeen = 12;
-
-function seenBefore(seen: Seen[], leaves: readonly Interval[]): Seen {
-  const known = seen.find(({ box }) => sameBox(box, leaves));
-  if (known !== undefined) return known;
-  const fresh = { box: leaves.slice(), found: new Map<string, Interval>() };
-  seen.unshift(fresh);
-  if (seen.length > mostSeen) seen.pop();
-  return fresh;
-}
-
-function remembered<T>(make: (step: Step) => T): (step: Step) => T {
-  const made = new Map<Step, T>();
-  return (step) => {
-    const known = made.get(step) ?? make(step);
-    made.set(step, known);
-    return known;
   };
 }
 
-function sameBox(a: readonly Interval[], b: readonly Interval[]): boolean {
-  if (a.length !== b.length) return false;
-  for (let i = 0; i < a.length; i += 1) {
-    const [one, other] = [a[i] as Interval, b[i] as Interval];
-    if (one.low !== other.low || one.high !== other.high) return false;
-  }
-  return true;
+/** What is asked of a bounder. */
+interface Asked {
+  readonly search: Search;
+  readonly result: Step;
+  readonly leaves: readonly Interval[];
+  readonly sense: 1 | -1;
+  readonly look: () => void;
 }
 
-/** Bounds of a result over each piece. */
-function alongOf(rooms: Rooms, steps: Int32Array): Interval[] {
-  const low = boundedFrom(rooms, steps, { side: 1, alongLift: true }).bounds;
-  const high = boundedFrom(rooms, steps, { side: -1, alongLift: true }).bounds;
-  return Array.from(low, (end, place) => ({ low: end, high: high[place] as number }));
+/** The bounds asked for, turned: as of the least of the result, or of its opposite. */
+function boundsOf(asked: Asked, found: Found, care: Care | undefined): Interval {
+  if (care === undefined) return (found.tight ??= tightOf(asked, found));
+  if (care === 'rough')
+    return { low: firstOf(asked, found, 'outer').bound, high: -firstOf(asked, found, 'inner').bound };
+  const { low: near, high: far } = turned(care.goal, asked.sense);
+  if (care.side === 'outer') return { low: aimedAt(asked, found, 'outer', far), high: Infinity };
+  return { low: -Infinity, high: -aimedAt(asked, found, 'inner', slackAt(near) - near) };
 }
 
-/** Rooms in which an extreme is sought. */
-interface Search {
-  readonly rooms: Rooms;
-  readonly stepsOf: (step: Step) => Int32Array;
-  readonly cutter: () => Cutter;
+function firstOf({ search, result, sense, look }: Asked, found: Found, side: Aimed['side']): First {
+  const known = found[side].first;
+  if (known !== null) return known;
+  look();
+  return (found[side].first = firstBound(search, result, side === 'outer' ? outward(sense) : inward(sense)));
 }
 
-/** The parts that both bounds of an extreme are sought from. */
-interface Opening {
-  readonly outer: readonly Part[];
-  readonly inner: Part;
+function tightOf(asked: Asked, found: Found): Interval {
+  const [outer, inner] = [firstOf(asked, found, 'outer'), firstOf(asked, found, 'inner')];
+  const wide = -inner.bound - outer.bound;
+  const closer = (side: Aimed['side'], bound: number): number =>
+    closerOf(asked, side, { enough: nearEnough(bound, wide), reach: Infinity, hopeless: -Infinity });
+  return { low: closer('outer', outer.bound), high: -closer('inner', inner.bound) };
 }
 
-/**
- * The extreme along the lift lies between the outermost bound over any piece, and the innermost bound at one place of each
- * piece: whatever the truth, the result at that place is no better than the extreme.
- */
-function openingOf(search: Search, result: Step, leaves: readonly Interval[], sense: 1 | -1): Opening {
-  return {
-    outer: outerParts(search, result, leaves, sense),
-    inner: innerPart(search, result, leaves, opposite(sense)),
-  };
+/** A bound from one side that is tightened only until it reaches a goal, or can't. */
+function aimedAt(asked: Asked, found: Found, side: Aimed['side'], reach: number): number {
+  const { bound, value } = firstOf(asked, found, side);
+  // Nothing is left off that could tell the sign of a margin, even where it counts as zero.
+  const hopeless = reach - 2 * slackAt(reach);
+  if (bound >= reach || value < hopeless) return bound;
+  const known = found[side];
+  if (known.goal === reach) return known.bound;
+  known.bound = closerOf(asked, side, { enough: nearEnough(bound, value - bound), reach, hopeless });
+  known.goal = reach;
+  return known.bound;
 }
 
-function boundsOf({ outer, inner }: Opening, sense: 1 | -1): Interval {
-  return turnedBounds(Math.min(...outer.map(({ bound }) => bound)), -inner.bound, sense);
+function closerOf({ search, result, leaves, sense, look }: Asked, side: Aimed['side'], aim: Omit<Aim, 'how'>): number {
+  look();
+  return closerBound(search, result, leaves, { ...aim, how: side === 'outer' ? outward(sense) : inward(sense) });
 }
 
-/** Both bounds refined where they are far from any value that the result takes. */
-function refinedFrom(search: Search, result: Step, { outer, inner }: Opening, sense: 1 | -1): Interval {
-  const start = Math.min(...outer.map(({ bound }) => bound));
-  const wide = -inner.bound - start;
-  const from = refined(search.cutter, result, outer, { side: sense, alongLift: true }, nearEnough(start, wide));
-  const innerSide: Side = { side: opposite(sense), alongLift: false };
-  const to = -refined(search.cutter, result, [inner], innerSide, nearEnough(inner.bound, wide));
-  return turnedBounds(from, to, sense);
+function slackAt(value: number): number {
+  return 1e-6 * Math.max(1, Math.abs(value));
 }
 
-function turnedBounds(from: number, to: number, sense: 1 | -1): Interval {
-  return sense === 1 ? { low: from, high: to } : { low: -to, high: -from };
+function turned({ low, high }: Interval, sense: 1 | -1): Interval {
+  return sense === 1 ? { low, high } : { low: -high, high: -low };
 }
 
 /** Shares of the width between both bounds, and of the bound itself, that more work is not worth. */
@@ -171,32 +167,61 @@ function nearEnough(bound: number, wide: number): number {
   return Math.max(shareOfWidth * Math.min(wide, size), shareOfBound * size);
 }
 
-/** Every piece of the lift, bounded from outside. */
-function outerParts({ rooms, stepsOf }: Search, result: Step, leaves: readonly Interval[], side: 1 | -1): Part[] {
-  const how: Side = { side, alongLift: true };
-  const { bounds, values } = boundedFrom(rooms, stepsOf(result), how);
-  return Array.from(bounds, (bound, place) => {
-    const ranges = [...leaves, pieceOf(place, rooms.places)];
-    return partOf(rooms, result, how, place, { ranges, bound: side * bound, value: side * (values[place] as number) });
-  });
+/** The ranges of what a result reads, with what was found over them, by sense. */
+interface Seen {
+  readonly box: readonly Interval[];
+  readonly least: Found;
+  readonly greatest: Found;
 }
 
-/** The whole box at the one place of the lift whose bound from inside says most. */
-function innerPart({ rooms, stepsOf }: Search, result: Step, leaves: readonly Interval[], side: 1 | -1): Part {
-  const how: Side = { side, alongLift: false };
-  const { bounds, values } = boundedFrom(rooms, stepsOf(result), how);
-  const best = bounds.reduce(
-    (known, bound, place) => (side * bound > side * (bounds[known] as number) ? place : known),
-    0,
-  );
-  const at = (rooms.spots[laneOf(rooms.formula)] as Float64Array)[best] as number;
-  return partOf(rooms, result, how, best, {
-    ranges: [...leaves, { low: at, high: at }],
-    bound: side * (bounds[best] as number),
-    value: side * (values[best] as number),
-  });
+/** What was found over one box, turned: a bound never depends on what else was asked before. */
+interface Found {
+  tight: Interval | null;
+  readonly outer: FoundAside;
+  readonly inner: FoundAside;
 }
 
-function pieceOf(place: number, places: number): Interval {
-  return { low: place / places, high: (place + 1) / places };
+/** The first bound from one side, and the goal that was last aimed at with what came of it. */
+interface FoundAside {
+  first: First | null;
+  goal: number;
+  bound: number;
+}
+
+/** Boxes that are remembered of each result: a decision comes back to the same, and so does that of a setup with one part changed. */
+const mostSeen = 160;
+
+function foundFor(seen: Seen[], read: readonly number[], leaves: readonly Interval[], sense: 1 | -1): Found {
+  let known = seen.find(({ box }) => read.every((leaf, i) => isSame(box[i], leaves[leaf] as Interval)));
+  if (known === undefined) {
+    known = { box: read.map((leaf) => leaves[leaf] as Interval), least: nothing(), greatest: nothing() };
+    seen.unshift(known);
+    if (seen.length > mostSeen) seen.pop();
+  }
+  return sense === 1 ? known.least : known.greatest;
+}
+
+function nothing(): Found {
+  const aside = (): FoundAside => ({ first: null, goal: NaN, bound: NaN });
+  return { tight: null, outer: aside(), inner: aside() };
+}
+
+function leavesIn({ ops, detail }: Formula, steps: Int32Array): number[] {
+  return [...steps].filter((step) => ops[step] === Op.leaf).map((step) => detail[step] as number);
+}
+
+function remembered<T>(make: (key: number) => T): (key: number) => T {
+  const made: (T | undefined)[] = [];
+  return (key) => (made[key] ??= make(key));
+}
+
+function isSame(a: Interval | undefined, b: Interval): boolean {
+  return a !== undefined && a.low === b.low && a.high === b.high;
+}
+
+/** Bounds of a result over each piece. */
+function alongOf(rooms: Rooms, steps: Int32Array): Interval[] {
+  const low = boundedFrom(rooms, steps, { side: 1, alongLift: true }).bounds;
+  const high = boundedFrom(rooms, steps, { side: -1, alongLift: true }).bounds;
+  return Array.from(low, (end, place) => ({ low: end, high: high[place] as number }));
 }

@@ -29,12 +29,8 @@ export interface Bounded {
 export function boundedFrom(rooms: Rooms, steps: Int32Array, how: Side): Bounded {
   const { places, corners, enclosure, spots } = rooms;
   const result = steps[steps.length - 1] as Step;
-  const lane = spots[laneOf(rooms.formula)] as Float64Array;
   const costs = putAtCorners(rooms, result, how);
-  evaluate(corners, steps, {
-    leaf: (index, place) => (spots[index] as Float64Array)[place] as number,
-    lane: (place) => lane[place] as number,
-  });
+  evaluate(corners, steps, { ...unasked, rows: spots });
   const { low, high, stride } = enclosure.ends[result] as Ends;
   const bounds = new Float64Array(places);
   const values = new Float64Array(places);
@@ -49,6 +45,9 @@ export function boundedFrom(rooms: Rooms, steps: Int32Array, how: Side): Bounded
   }
   return { bounds, values };
 }
+
+/** Where rows are given, nothing else is asked for. */
+const unasked = { leaf: (): number => NaN, lane: (): number => NaN };
 
 function innermost(enclosed: number, centred: number, pick: (a: number, b: number) => number): number {
   return Number.isNaN(centred) ? enclosed : pick(enclosed, centred);
@@ -69,11 +68,12 @@ function put(rooms: Rooms, result: Step, k: number, toward: 1 | -1, costs: Float
   const input = rooms.gradients.inputs[result]?.[k] as number;
   const { low, high, stride } = rooms.enclosure.ends[rooms.inputSteps[input] as Step] as Ends;
   const spot = rooms.spots[input] as Float64Array;
-  const slopes = rooms.isOpen[input] === 1 ? rooms.gradients.slopes[result] : null;
+  const slopes = rooms.isOpen[input] === 1 ? (rooms.gradients.slopes[result] ?? null) : null;
+  const isPlain = slopes === null || slopes.isFlat[k] === 1;
   for (let i = 0; i < rooms.places; i += 1) {
     const [from, to] = [low[i * stride] as number, high[i * stride] as number];
     spot[i] = from;
-    if (from === to || slopes === undefined || slopes === null) continue;
+    if (from === to || isPlain) continue;
     const at = k * slopes.count + (slopes.count === 1 ? 0 : i);
     const [least, most] = [slopes.low[at] as number, slopes.high[at] as number];
     const share = costs === null ? nearestHalf(shareAt(least, most)) : shareAt(least, most);

@@ -29,7 +29,7 @@ export function openEnclosure(formula: Formula, places: number, wide = false): E
 }
 
 /** Room for lower and upper ends. */
-function openEnds(count: number, isLaned: boolean): Ends {
+export function openEnds(count: number, isLaned: boolean): Ends {
   return { low: new Float64Array(count), high: new Float64Array(count), stride: isLaned ? 1 : 0 };
 }
 
@@ -170,7 +170,17 @@ export function leastProduct(al: number, ah: number, bl: number, bh: number): nu
 
 /** The greatest product of two ranges. */
 export function greatestProduct(al: number, ah: number, bl: number, bh: number): number {
-  return -leastProduct(-ah, -al, bl, bh);
+  const greatest =
+    bl >= 0
+      ? ah * (ah >= 0 ? bh : bl)
+      : bh <= 0
+        ? al * (al >= 0 ? bh : bl)
+        : al >= 0
+          ? ah * bh
+          : ah <= 0
+            ? al * bl
+            : Math.max(al * bl, ah * bh);
+  return Number.isNaN(greatest) ? -leastOfUnbounded(-ah, -al, bl, bh) : greatest;
 }
 
 function times(x: number, y: number): number {

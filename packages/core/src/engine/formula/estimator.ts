@@ -1,5 +1,6 @@
 import { evaluate, openWorkspace, type Given } from './evaluate.ts';
 import { Op, stepsFor, type Formula, type Step } from './formula.ts';
+import { stepsResting } from './resting.ts';
 
 /** Runs results of a formula at a few places, again and again with other leaves. */
 export interface Estimator {
@@ -26,9 +27,13 @@ export function openEstimator(formula: Formula, places: number): Estimator {
     leaf: (leaf) => given[leaf] as number,
     lane: (place) => (places === 1 ? 0 : place / (places - 1)),
   };
+  /** How often a leaf changed, and how often one had when a result was last run. */
+  let changes = 0;
+  const ranAt: number[] = [];
   const take = (leaf: number, value: number): void => {
     if (given[leaf] === value) return;
     given[leaf] = value;
+    changes += 1;
     for (const step of resting[leaf] as Int32Array) isFresh[step] = 0;
   };
   const behindOf = (result: Step): Behind => {
@@ -40,6 +45,8 @@ export function openEstimator(formula: Formula, places: number): Estimator {
     estimate: (result, valueOf) => {
       const { steps, leaves } = behindOf(result);
       for (const leaf of leaves) take(leaf, valueOf(leaf));
+      if (ranAt[result] === changes) return space.values[result] as Float64Array;
+      ranAt[result] = changes;
       let count = 0;
       for (const step of steps) {
         if (isFresh[step] === 1) continue;
@@ -63,16 +70,4 @@ function behindIn(formula: Formula, result: Step): Behind {
   const steps = stepsFor(formula, [result]);
   const leaves = [...steps].filter((step) => formula.ops[step] === Op.leaf);
   return { steps, leaves: leaves.map((step) => formula.detail[step] as number) };
-}
-
-/** Every step whose value rests on a leaf. */
-function stepsResting(formula: Formula, leaf: number): Int32Array {
-  const rests = new Uint8Array(formula.ops.length);
-  for (let step = 0; step < rests.length; step += 1) {
-    const [first, second] = [formula.first[step] as Step, formula.second[step] as Step];
-    const isLeaf = formula.ops[step] === Op.leaf && formula.detail[step] === leaf;
-    const reads = (first >= 0 && rests[first] === 1) || (second >= 0 && rests[second] === 1);
-    rests[step] = isLeaf || reads ? 1 : 0;
-  }
-  return Int32Array.from([...rests.keys()].filter((step) => rests[step] === 1));
 }

@@ -17,6 +17,8 @@ export function openWorkspace(formula: Formula, places: number, wide = false): W
 export interface Given {
   readonly leaf: (index: number, place: number) => number;
   readonly lane: (place: number) => number;
+  /** The leaves by their number and the places after them, each as it is at every place; asked for in place of both where it is given. */
+  readonly rows?: readonly Float64Array[];
 }
 
 /**
@@ -44,11 +46,11 @@ export function evaluate(space: Workspace, steps: Int32Array, given: Given): voi
   }
 }
 
-function fill(out: Float64Array, op: number, detail: number, given: Given): void {
-  for (let i = 0; i < out.length; i += 1) {
-    if (op === Op.constant) out[i] = detail;
-    else out[i] = op === Op.leaf ? given.leaf(detail, i) : given.lane(i);
-  }
+function fill(out: Float64Array, op: number, detail: number, { leaf, lane, rows }: Given): void {
+  if (op === Op.constant) {
+    if (out[0] !== detail) out.fill(detail);
+  } else if (rows !== undefined) out.set(rows[op === Op.leaf ? detail : rows.length - 1] as Float64Array);
+  else for (let i = 0; i < out.length; i += 1) out[i] = op === Op.leaf ? leaf(detail, i) : lane(i);
 }
 
 /** Every step of the same kind is one plain loop: the engine of the language turns it into straight code. */

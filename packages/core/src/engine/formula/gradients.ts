@@ -1,6 +1,6 @@
 import { greatestProduct, leastProduct, type Enclosure, type Ends } from './enclose.ts';
 import { Op, type Formula, type Step } from './formula.ts';
-import { factorsOf } from './slopes.ts';
+import { factorsOf, openFactors, type FactorRoom } from './slopes.ts';
 
 /**
  * The slopes of steps by the inputs they rest on, over all that an enclosure covers. Inputs are the leaves by their number
@@ -10,6 +10,7 @@ export interface Gradients extends Inputs {
   readonly over: Enclosure;
   /** By step, room for the slopes by each of its inputs, one input after the other; null until it is asked for. */
   readonly slopes: (Slopes | null)[];
+  readonly factors: FactorRoom;
 }
 
 /** Lower and upper ends of slopes, place by place, of the first input, then of the next. */
@@ -18,6 +19,8 @@ export interface Slopes {
   readonly high: Float64Array;
   /** Places of each input: one where the step is the same at all of them. */
   readonly count: number;
+  /** 1 for each input by which the slope is nothing at every place. */
+  readonly isFlat: Uint8Array;
 }
 
 /** What each step of a formula rests on. */
@@ -36,7 +39,7 @@ export function openGradients(over: Enclosure): Gradients {
   const { formula } = over;
   const read = known.get(formula) ?? readInputs(formula);
   known.set(formula, read);
-  return { ...read, over, slopes: Array.from(formula.ops, () => null) };
+  return { ...read, over, slopes: Array.from(formula.ops, () => null), factors: openFactors(over.places) };
 }
 
 /** The number of the place along the lift among the inputs. */
@@ -78,31 +81,82 @@ function merged(a: Int32Array, b: Int32Array): Int32Array {
 export function derive(room: Gradients, step: Step, isOpen: Uint8Array): void {
   const { ops, first, second } = room.over.formula;
   const out = slopesOf(room, step);
-  if ((ops[step] as number) <= Op.lane) {
+  const op = ops[step] as number;
+  if (op <= Op.lane) {
     out.low.fill(1);
     out.high.fill(1);
+    out.isFlat[0] = 0;
     return;
   }
+  const a = room.slopes[first[step] as Step] ?? null;
+  const b = room.slopes[second[step] as Step] ?? null;
+  const isSum = op === Op.add || op === Op.subtract;
+  const factors = isSum ? null : factorsOf(room.over, step, room.factors);
+  const isChosen = op === Op.lesser || op === Op.greater;
+  const byA = factors === null ? plus : isChosen ? plainly(factors.first) : factors.first;
+  const byB = factors === null ? (op === Op.add ? plus : minus) : isChosen ? plainly(factors.second) : factors.second;
   const inputs = room.inputs[step] as Int32Array;
   const [byFirst, bySecond] = [room.throughFirst[step] as Int32Array, room.throughSecond[step] as Int32Array];
-  const [a, b] = [room.slopes[first[step] as Step] ?? null, room.slopes[second[step] as Step] ?? null];
-  const factors = factorsOf(room.over, step);
   for (let k = 0; k < inputs.length; k += 1) {
     if (isOpen[inputs[k] as number] !== 1) continue;
-    const [p, q] = [byFirst[k] as number, bySecond[k] as number];
-    if (a !== null && p >= 0) multiplied(factors.first, a, p, out, k);
-    if (b === null || q < 0) continue;
-    if (p < 0) multiplied(factors.second as Ends, b, q, out, k);
-    else addMultiplied(factors.second as Ends, b, q, out, k);
+    out.isFlat[k] = 1;
+    take(out, k, a, byFirst[k] as number, byA);
+    take(out, k, b, bySecond[k] as number, byB);
   }
+}
+
+const plus: Ends = { low: Float64Array.of(1), high: Float64Array.of(1), stride: 0 };
+const minus: Ends = { low: Float64Array.of(-1), high: Float64Array.of(-1), stride: 0 };
+
+/** What is taken at every place, or at none, needs no multiplying. */
+function plainly(factor: Ends | null): Ends | null {
+  if (factor === null || factor.high.every((end) => end === 0)) return null;
+  return factor.low.every((end) => end === 1) ? plus : factor;
+}
+
+/** Takes the slopes of a step that is read into those of the step that reads it, by one input. */
+function take(out: Slopes, k: number, of: Slopes | null, at: number, factor: Ends | null): void {
+  if (of === null || factor === null || at < 0 || of.isFlat[at] === 1) {
+    if (out.isFlat[k] === 1) clear(out, k);
+    return;
+  }
+  const isFirst = out.isFlat[k] === 1;
+  out.isFlat[k] = 0;
+  if (isPlain(factor)) {
+    if (isFirst) clear(out, k);
+    addAll(factor, of, at, out, k);
+  } else if (isFirst) multiplied(factor, of, at, out, k);
+  else addMultiplied(factor, of, at, out, k);
+}
+
+function clear({ low, high, count }: Slopes, k: number): void {
+  low.fill(0, k * count, (k + 1) * count);
+  high.fill(0, k * count, (k + 1) * count);
 }
 
 function slopesOf({ over, slopes, inputs }: Gradients, step: Step): Slopes {
   const known = slopes[step] ?? null;
   if (known !== null) return known;
   const count = (over.ends[step] as Ends).low.length;
-  const size = count * (inputs[step] as Int32Array).length;
-  return (slopes[step] = { low: new Float64Array(size), high: new Float64Array(size), count });
+  const { length } = inputs[step] as Int32Array;
+  const size = count * length;
+  const isFlat = new Uint8Array(length);
+  return (slopes[step] = { low: new Float64Array(size), high: new Float64Array(size), count, isFlat });
+}
+
+function isPlain(factor: Ends): boolean {
+  return factor === plus || factor === minus;
+}
+
+/** Slopes of a step by one input as they are, or turned, onto those of the step that reads it. */
+function addAll(factor: Ends, slopes: Slopes, from: number, out: Slopes, into: number): void {
+  const stride = slopes.count === 1 ? 0 : 1;
+  const [lows, highs, sign] = factor === plus ? [slopes.low, slopes.high, 1] : [slopes.high, slopes.low, -1];
+  const { low, high, count } = out;
+  for (let i = 0, q = from * slopes.count, o = into * count; i < count; i += 1, o += 1, q += stride) {
+    low[o] = (low[o] as number) + sign * (lows[q] as number);
+    high[o] = (high[o] as number) + sign * (highs[q] as number);
+  }
 }
 
 /** Slopes of a step by one input times its factor, into the slopes by that input of the step that reads it. */

@@ -40,37 +40,49 @@ export function openCutter(formula: Formula, stepsOf: (step: Step) => Int32Array
   return { rooms: openRooms(formula, atOnce, true), stepsOf };
 }
 
+/** Which bound is sought, how near to a value that the result takes it has to be, and what would settle it. */
+export interface Aim {
+  readonly how: Side;
+  /** A distance between the bound and a value that the result takes that is near enough [units of the result]. */
+  readonly enough: number;
+  /** A bound that is as good as any, and a value that the result takes under which no bound is good for anything, both turned. */
+  readonly reach: number;
+  readonly hopeless: number;
+}
+
 /**
  * Cuts the parts of a box that a bound hangs on, the worst first, until it stops getting better.
  *
  * @param open opens the rooms, where there is anything to cut [cutter]
  * @param result the step that is bounded [step]
  * @param start parts that cover the box [parts]
- * @param how which bound [side]
- * @param enough a distance between the bound and a value that the result takes that is near enough [units of the result]
+ * @param aim which bound, and what is enough of it [aim]
  * @returns the bound, turned as in the parts [units of the result]
  */
-export function refined(open: () => Cutter, result: Step, start: readonly Part[], how: Side, enough: number): number {
+export function refined(open: () => Cutter, result: Step, start: readonly Part[], aim: Aim): number {
   let parts = start;
   let idle = 0;
   for (let round = 0; round < mostRounds && idle < mostIdle; round += 1) {
     const [bound, value] = [farthest(parts), nearest(parts)];
+    if (bound >= aim.reach || value < aim.hopeless) break;
     const worst = parts
-      .filter((part) => value - part.bound > enough && part.cut !== null)
+      .filter((part) => value - part.bound > aim.enough && part.cut !== null)
       .sort((a, b) => a.bound - b.bound)
       .slice(0, atOnce / 2);
     if (worst.length === 0) break;
-    const halves = lookAt(open(), result, worst.flatMap(halved), how);
+    const halves = lookAt(open(), result, worst.flatMap(halved), aim.how);
     parts = [...halves, ...parts.filter((part) => !worst.includes(part))];
     idle = farthest(parts) - bound > worthwhile * (value - bound) ? 0 : idle + 1;
   }
   return farthest(parts);
 }
 
+/** The bound that some parts give together. */
 function farthest(parts: readonly Part[]): number {
   return Math.min(...parts.map(({ bound }) => bound));
 }
 
+/** The least value that the result is known to take in them. */
 function nearest(parts: readonly Part[]): number {
   return Math.min(...parts.map(({ value }) => value));
 }

@@ -75,7 +75,7 @@ function awayFromMiddle({ gradients, inputSteps, enclosure, isOpen, away }: Room
   away.fill(0);
   for (let k = 0; k < inputs.length; k += 1) {
     const input = inputs[k] as number;
-    if (isOpen[input] !== 1) continue;
+    if (isOpen[input] !== 1 || slopes.isFlat[k] === 1) continue;
     const { low, high, stride } = enclosure.ends[inputSteps[input] as Step] as Ends;
     for (let i = 0, p = 0, q = k * n; i < n; i += 1, p += stride, q += 1) {
       const half = ((high[p] as number) - (low[p] as number)) / 2;

@@ -66,6 +66,8 @@ const habits: Readonly<Record<string, Habit>> = {
   'tractor.lowerLinkThickness': own(12, 30, 'a lower link is 12 to 30 mm thick, our own default'),
   'tractor.sidePlay': own(5, 25, 'pins and stabilisers leave 5 to 25 mm of side play, our own default'),
   'tractor.topLinkRadius': own(12, 35, 'a top link is 12 to 35 mm about its line, our own default'),
+  'tractor.driverAhead': own(200, 700, 'a seat 200 to 700 mm ahead of the rear axle, our own default'),
+  'tractor.frontWeightAhead': own(300, 900, 'front weights 300 to 900 mm ahead of the front axle, our own default'),
   'tractor.stubAside': own(-50, 50, 'within 50 mm of the middle, from memory and weak'),
   'tractor.stubGrooveToEnd': grooveToEnd,
   'implement.inputGrooveToEnd': grooveToEnd,

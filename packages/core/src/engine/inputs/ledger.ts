@@ -3,7 +3,7 @@ import type { Bound, Setup, Value } from '../../records/index.ts';
 import { exactly, type Interval } from '../geometry/index.ts';
 import type { Box, ChoiceRange, Reading, Term } from '../proof/index.ts';
 import { openRegister, type Entry, type Origin, type Register } from './register.ts';
-import { linkageStandIns, standInFor, standInsForEnds, type StandIn } from './standIn.ts';
+import { linkageStandIns, liquidStandIn, standInFor, standInsForEnds, workStandIns, type StandIn } from './standIn.ts';
 
 /** A setting that can be made anywhere in a range, with its limits. */
 export interface Adjuster {
@@ -31,6 +31,8 @@ export interface Ledger {
   readonly choice: (name: string, count: number) => Term;
   /** Was anything given for the path? */
   readonly given: (path: string) => boolean;
+  /** Does what was said of other things stand in for the path, if nothing was given for it? */
+  readonly told: (path: string) => boolean;
   readonly value: (path: string) => Value | undefined;
 }
 
@@ -48,8 +50,8 @@ const holes: Readonly<Record<string, string>> = {
 export function openLedger(setup: Setup): Ledger {
   const register = openRegister();
   const value = (path: string): Value | undefined => lookUp(setup, path);
-  const linkage = linkageStandIns(setup.tractor);
-  const standIn = (path: string): StandIn => linkage.get(path) ?? standInFor(path, categoryAt(setup, path));
+  const known = new Map([...linkageStandIns(setup.tractor), ...liquidStandIn(setup.tractor), ...workStandIns(setup)]);
+  const standIn = (path: string): StandIn => known.get(path) ?? standInFor(path, categoryAt(setup, path));
   const adjuster = remembered((path) => makeAdjuster(register, path, value(path), categoryAt(setup, path)));
   const term = remembered((path) => openTerm(register, path, value(path), standIn, adjuster));
   return {
@@ -67,6 +69,7 @@ export function openLedger(setup: Setup): Ledger {
       return (at) => (opened ??= register.setting(path, range))(at);
     },
     given: (path) => !isMissing(value(path)),
+    told: (path) => known.has(path),
     value,
   };
 }

@@ -1,7 +1,8 @@
 export type { LiftBasis } from './knowledge.ts';
 export type { LeafTerms, Leaves } from './leaves.ts';
-export { openRun, type Run } from './run.ts';
-export type { Structure } from './structure.ts';
+export { overCourses, type Over } from './over.ts';
+export { openRun, type Bounds, type Run } from './run.ts';
+export { keyOf, type Structure } from './structure.ts';
 export { liftSteps, type Course, type LiftSteps } from './throughLift.ts';
 export { swingOf } from './swing.ts';
 export { sweepOf, type SidePoint, type Station, type Sweep } from './sweep.ts';

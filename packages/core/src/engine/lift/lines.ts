@@ -1,13 +1,13 @@
 import type { Step } from '../formula/index.ts';
 import { exactly, greater, lesser, middle, scale, subtract, type Interval } from '../geometry/index.ts';
 import type { CheckId, Line, NamedCheck, Need, NotNeeded, Reason } from '../findings/index.ts';
-import { marginOf, type Measured, type Reading, type Term } from '../proof/index.ts';
+import { marginOf, withCare, type Measured, type Reading, type Term } from '../proof/index.ts';
 import { contactLine } from './contact.ts';
 import { levelWithin } from './leaves.ts';
 import { liftLimits } from './limits.ts';
 import { basisOf, holdsUpper, type LiftQuestion } from './question.ts';
 import { ratedLift } from './ratedLift.ts';
-import { openRun, type Run } from './run.ts';
+import { openRun, roughFirst, withFirst, type Run } from './run.ts';
 
 import { throughLift, type Course, type LiftSteps } from './throughLift.ts';
 
@@ -48,13 +48,15 @@ function run(lift: LiftQuestion, course: Course, pick: (steps: LiftSteps) => rea
 
 type Shape = Pick<NamedCheck, 'id' | 'unit' | 'scale'>;
 
-/** A check that the least of one result over its course is not below zero. */
-function atLeastZeroOver(shape: Shape, over: Run, result: Step): NamedCheck {
+/** A check that the least of one result over its course is not below a number. */
+function atLeast(wanted: number, shape: Shape, over: Run, result: Step): NamedCheck {
   const least = over.least(result);
+  const estimate = over.leastEstimate(result);
+  const low = exactly(wanted);
   return {
     ...shape,
-    measure: (at) => ({ quantity: least(at), low: exactly(0), high: null }),
-    estimate: over.leastEstimate(result),
+    measure: (at) => ({ quantity: least(at, low), low, high: null }),
+    estimate: (at) => estimate(at) - wanted,
     reads: over.reads(result),
   };
 }
@@ -66,7 +68,7 @@ function between(shape: Shape, over: Run, result: Step, low: Term, high: Term): 
   const point = (term: Term, at: Reading): Interval => exactly(middle(term(at)));
   return {
     ...shape,
-    measure: (at): Measured => ({ quantity: value(at), low: low(at), high: high(at) }),
+    measure: (at) => roughFirst(at, (read) => ({ quantity: value(read), low: low(read), high: high(read) })),
     estimate: (at) => marginOf({ quantity: exactly(estimate(at)), low: point(low, at), high: point(high, at) }).low,
     reads: (at) => [over.reads(result)(at), low(at), high(at)],
   };
@@ -105,7 +107,8 @@ function pickUpLine(lift: LiftQuestion): Line<Reason> {
     id,
     unit: 'mm',
     scale: 20,
-    measure: (at) => ({ quantity: subtract(wanted(at), lowest(at)), low: exactly(0), high: null }),
+    measure: (at) =>
+      roughFirst(at, (read) => ({ quantity: subtract(wanted(read), lowest(read)), low: exactly(0), high: null })),
     estimate: (at) => middle(wanted(at)) - estimate(at),
     reads: (at) => [over.reads(steps.pins.z)(at), wanted(at)],
   });
@@ -135,14 +138,7 @@ function tyreLine(lift: LiftQuestion): Line<Reason> {
   const { ledger } = lift.joint;
   if (!ledger.given('tractor.tyreInnerSpan') || !ledger.given('tractor.tyreRadius')) return notChecked(id, 'tyres');
   const { steps, run: over } = run(lift, 'stroke', (all) => [all.tyreGap]);
-  const gap = atLeastZeroOver({ id, unit: 'mm', scale: 5 }, over, steps.tyreGap);
-  const least = exactly(liftLimits.tyreGap);
-  const estimate = over.leastEstimate(steps.tyreGap);
-  return computed({
-    ...gap,
-    measure: (at) => ({ ...gap.measure(at), low: least }),
-    estimate: (at) => estimate(at) - liftLimits.tyreGap,
-  });
+  return computed(atLeast(liftLimits.tyreGap, { id, unit: 'mm', scale: 5 }, over, steps.tyreGap));
 }
 
 function linkageLine(lift: LiftQuestion): Line<Reason> {
@@ -151,7 +147,7 @@ function linkageLine(lift: LiftQuestion): Line<Reason> {
   if (!lift.structure.linkage) return notChecked(id, 'linkage');
   if (!lift.structure.heights) return notChecked(id, 'heights');
   const { steps, run: over } = run(lift, 'stroke', (all) => [all.closes]);
-  return computed(atLeastZeroOver({ id, unit: 'mm', scale: 10 }, over, steps.closes));
+  return computed(atLeast(0, { id, unit: 'mm', scale: 10 }, over, steps.closes));
 }
 
 /** The balls must come up to the height at which it is carried, or the lift stop if that is lower. */
@@ -166,7 +162,7 @@ function liftHeightLine(lift: LiftQuestion): Line<Reason> {
     id,
     unit: 'mm',
     scale: 20,
-    measure: (at) => ({ quantity: highest(at), low: wanted(at), high: null }),
+    measure: (at) => ({ quantity: highest(at, wanted(at)), low: wanted(at), high: null }),
     estimate: (at) => estimate(at) - middle(wanted(at)),
     reads: (at) => [over.reads(steps.highest)(at), wanted(at)],
   });
@@ -179,12 +175,23 @@ function forceLine(lift: LiftQuestion): Line<Reason> {
   const { structure } = lift;
   const basis = basisOf(lift);
   if (basis === 'cylinder' || basis === 'linkage') {
-    const { steps, run: over } = run(lift, 'raise', (all) => [all.spare]);
-    return computed(atLeastZeroOver(shape, over, steps.spare));
+    const spare = (of: LiftQuestion): NamedCheck => {
+      const { steps, run: over } = run(of, 'raise', (all) => [all.spare]);
+      return atLeast(0, shape, over, steps.spare);
+    };
+    const [closely, roughly] = [spare(lift), spare(withRoughTorque(lift))];
+    return computed({ ...closely, measure: (at) => withFirst(roughly.measure, closely.measure, at) });
   }
   if (basis === 'none') return { id, kind: 'ask', ask: 'tractor.liftAt610' };
   const { formula, spare } = ratedLift(structure);
-  return computed(atLeastZeroOver(shape, openRun(formula, lift.leaves, [spare]), spare));
+  return computed(atLeast(0, shape, openRun(formula, lift.leaves, [spare]), spare));
+}
+
+/** The torque behind the supply takes as much to bound as all the rest: first bounds of it mostly show enough. */
+function withRoughTorque(lift: LiftQuestion): LiftQuestion {
+  const torque = lift.leaves.exact.get('constantTorque') as Term;
+  const rough: Term = (at) => torque(withCare(at, 'rough'));
+  return { ...lift, leaves: { ...lift.leaves, exact: new Map([...lift.leaves.exact, ['constantTorque', rough]]) } };
 }
 
 function clearanceLine(lift: LiftQuestion): Line<Reason> {
@@ -201,7 +208,7 @@ function clearanceLine(lift: LiftQuestion): Line<Reason> {
     id,
     unit: 'mm',
     scale: 20,
-    measure: (at) => ({ quantity: clearance(at), low: wanted(at), high: null }),
+    measure: (at) => ({ quantity: clearance(at, wanted(at)), low: wanted(at), high: null }),
     estimate: (at) => estimate(at) - middle(wanted(at)),
     reads: (at) => [over.reads(steps.clearance)(at), wanted(at)],
   });
@@ -218,7 +225,7 @@ function hooksLine(lift: LiftQuestion): Line<Reason> {
   if (!structure.linkage) return notChecked(id, 'linkage');
   if (!joint.ledger.given('implement.mass')) return notChecked(id, 'load');
   const { steps, run: over } = run(lift, 'raise', (all) => [all.lowerForceUp]);
-  return computed(atLeastZeroOver({ id, unit: 'kg', scale: 25 }, over, steps.lowerForceUp));
+  return computed(atLeast(0, { id, unit: 'kg', scale: 25 }, over, steps.lowerForceUp));
 }
 
 /** The implement and what it carries against the rated load of the coupler. */

@@ -19,7 +19,7 @@ const known = new Map<string, RatedLift>();
 
 /** The formula for which ratings there are; it holds at the top-link setting of the lift test. */
 export function ratedLift(structure: Structure): RatedLift {
-  const key = `${structure.atBalls} ${structure.at610} ${structure.held} ${structure.alone}`;
+  const key = `${structure.atBalls} ${structure.at610} ${structure.alone}`;
   const made = known.get(key) ?? write(structure);
   known.set(key, made);
   return made;
@@ -36,13 +36,13 @@ function write(structure: Structure): RatedLift {
 }
 
 /** The load with everything standing level: its mass, and how far behind the ball ends its centre lies. */
-function loadLevel(p: Plane, { held, alone }: Structure): { behind: Step; total: Step } {
+function loadLevel(p: Plane, { alone }: Structure): { behind: Step; total: Step } {
   if (alone) return { total: p.leaf('mass'), behind: p.leaf('centreBehind') };
   const hooks = p.leaf('hookBehind');
   const parts: readonly (readonly [Step, Step])[] = [
     [p.leaf('mass'), p.add(hooks, p.leaf('centreBehind'))],
     [p.leaf('carriedMass'), p.add(hooks, p.leaf('carriedBehind'))],
-    [p.leaf('couplerMass'), held === 'byFrame' ? p.leaf('couplerCentreBehind') : p.constant(0)],
+    [p.leaf('couplerMass'), p.leaf('couplerCentreBehind')],
     [p.leaf('hungMass'), p.leaf('hungBehind')],
   ];
   const sum = (steps: readonly Step[]): Step => steps.reduce((a, b) => p.add(a, b));

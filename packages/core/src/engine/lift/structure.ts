@@ -48,3 +48,12 @@ export function structureOf(joint: Joint): Structure {
     hooked: hold === 'uFrame' && hasUpperPin(joint.setup.implement),
   };
 }
+
+const keys = new WeakMap<Structure, string>();
+
+/** A structure in writing, by which its formulas are known: asked for often, written once. */
+export function keyOf(structure: Structure): string {
+  const known = keys.get(structure) ?? JSON.stringify(structure);
+  keys.set(structure, known);
+  return known;
+}

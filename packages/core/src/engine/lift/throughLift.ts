@@ -20,7 +20,7 @@ import {
 import { carriedBy, turnInCoupler, type Carried } from './carried.ts';
 import { spareSteps, type SpareSteps } from './spare.ts';
 import { forcesOn, type ForceSteps } from './statics.ts';
-import type { Structure } from './structure.ts';
+import { keyOf, type Structure } from './structure.ts';
 import { supplySteps, type SupplySteps } from './supply.ts';
 import { clearanceOf, convergence, tyreGapOf, type ConvergenceSteps } from './surroundings.ts';
 
@@ -68,7 +68,7 @@ const known = new Map<string, ThroughLift>();
 
 /** The formula of a structure along a course; setups of the same structure share it. */
 export function throughLift(structure: Structure, course: Course): ThroughLift {
-  const key = `${course} ${JSON.stringify(structure)}`;
+  const key = `${course} ${keyOf(structure)}`;
   const made = known.get(key) ?? write(structure, course);
   known.set(key, made);
   return made;

@@ -1,10 +1,17 @@
 import { interval, type Interval } from '../geometry/index.ts';
 
+/** What a bound is wanted for. */
+export type Care = 'rough' | 'passes' | 'fails';
+
 /** Reads the interval of a variable (or the number of a choice) by its index in the ledger. */
 export interface Reading {
   (index: number): Interval;
-  /** Where bounds would take work to tighten, the first that are found will do: they are sound all the same. */
-  readonly isRough?: true;
+  /**
+   * Where bounds would take work to tighten: the first that are found will do (rough), or only the end of the margin counts
+   * that shows that the check passes, or that it fails, and only as tight as it takes to show it. They are sound all the same;
+   * an end that does not count may be left unbounded.
+   */
+  readonly care?: Care;
 }
 
 /** A quantity as the engine sees it: an interval for whatever box is being read. */
@@ -49,6 +56,11 @@ export function marginOf({ quantity, low, high }: Measured): Interval {
     Math.min(quantity.low - low.high, high.low - quantity.high),
     Math.min(best - low.low, high.high - best),
   );
+}
+
+/** Reads with another care. */
+export function withCare(at: Reading, care: Care): Reading {
+  return Object.assign((index: number) => at(index), { care });
 }
 
 /** The margin that settings and truths are ranked by: the quick estimate, or the margin that is certain. */

@@ -42,7 +42,10 @@ export function decide(problem: Problem, failing: Box | null = null): Decision {
   const outcome = settle(problem, problem.box);
   if (outcome !== null) return { outcome };
   const truths: Truths = { passing: null, failing };
-  for (const corner of corners(problem)) if (!isOpenQuestion(truths)) lookAt(problem, corner, truths);
+  for (const corner of corners(problem)) {
+    lookAt(problem, corner, truths);
+    if (isOpenQuestion(truths)) break;
+  }
   if (truths.passing === null) lookAt(problem, mostHopeful(problem), truths);
   return search(problem, truths);
 }
@@ -170,12 +173,15 @@ function works(problem: Problem, box: Box): boolean {
 }
 
 /** The two corners of the box where each check looks best and worst, judged one variable at a time. */
-function corners(problem: Problem): Box[] {
-  return problem.checks.flatMap((check) => [corner(problem, check, 1), corner(problem, check, -1)]);
+function* corners(problem: Problem): Generator<Box> {
+  const centre = bestSetting(problem, midpoint(problem, problem.box)).box;
+  for (const check of problem.checks) {
+    yield corner(problem, check, centre, 1);
+    yield corner(problem, check, centre, -1);
+  }
 }
 
-function corner(problem: Problem, check: Check, sign: 1 | -1): Box {
-  const { box } = bestSetting(problem, midpoint(problem, problem.box));
+function corner(problem: Problem, check: Check, box: Box, sign: 1 | -1): Box {
   const centre = reader(box);
   const pick = (index: number): number => {
     const range = rangeOf(problem.box, index);

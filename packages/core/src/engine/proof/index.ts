@@ -1,8 +1,19 @@
-export { marginOf, nearlyZero, rankOf, type Check, type Measured, type Reading, type Term } from './check.ts';
+export {
+  marginOf,
+  nearlyZero,
+  rankOf,
+  withCare,
+  type Care,
+  type Check,
+  type Measured,
+  type Reading,
+  type Term,
+} from './check.ts';
 export { decide, type Decision } from './decide.ts';
 export { judge, problemOf, type Field, type Judged } from './judge.ts';
 export {
   atPoint,
+  leastCertain,
   midpoint,
   rangeOf,
   reader,

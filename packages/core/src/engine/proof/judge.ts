@@ -65,14 +65,20 @@ export function judge(checks: readonly Check[], field: Field): Judged[] {
 }
 
 function judgeGroup(group: readonly Check[], field: Field): Judged[] {
-  const alone = group.map((check) => ({ check, decision: decide(problemOf([check], within(field, aloneWork))) }));
-  const conflicts = conflictsIn(alone, within(field, conflictWork));
+  const whole = settableOf(group, field);
+  const likely = bestForAll(whole);
+  const together = new Set(group.filter((check) => leastCertain([check], likely) >= -nearlyZero));
+  const alone = group.map((check) => ({
+    check,
+    decision: together.has(check) ? passes : decide(problemOf([check], within(field, aloneWork))),
+  }));
+  const conflicts = conflictsIn(alone, together, within(field, conflictWork));
   const standing = alone.map(({ check, decision }) => {
     const conflict = conflicts.find(({ members }) => members.includes(check));
     return { check, conflict, verdict: conflict?.decision ?? decision };
   });
   const passing = standing.filter(({ verdict }) => verdict.outcome === 'passes').map(({ check }) => check);
-  const setting = reportedSetting(group, passing, field);
+  const setting = reportedSetting(whole, passing, likely);
   return standing.map(({ check, conflict, verdict }) => ({
     check,
     status: statusOf(verdict),
@@ -84,20 +90,29 @@ function judgeGroup(group: readonly Check[], field: Field): Judged[] {
   }));
 }
 
+const passes: Decision = { outcome: 'passes' };
+
+/** The best setting for all that a setting can change. What holds there passes, and all of it together. */
+function bestForAll(whole: Problem): Box {
+  return whole.checks.length === 0 ? whole.box : bestSetting(whole, whole.box).box;
+}
+
 /**
- * The best setting for all that a setting can change; where what passes would not hold at it but does at some other, in the
- * middle of every range at least, the best one of those.
+ * The best setting; where what passes would not hold at it but does at some other, in the middle of every range at least,
+ * the best one of those.
  */
-function reportedSetting(group: readonly Check[], passing: readonly Check[], field: Field): Box {
-  const whole = problemOf(
+function reportedSetting(whole: Problem, passing: readonly Check[], best: Box): Box {
+  if (whole.checks.length === 0 || leastCertain(passing, best) >= -nearlyZero) return best;
+  const guarded = bestSetting({ ...whole, guarded: passing }, whole.box).box;
+  return leastRanked(passing, midpoint(whole, guarded)) >= -nearlyZero ? guarded : best;
+}
+
+/** The problem of those checks of a group that a setting can change. */
+function settableOf(group: readonly Check[], field: Field): Problem {
+  return problemOf(
     group.filter((check) => isSettable(check, field)),
     field,
   );
-  if (whole.checks.length === 0) return field.box;
-  const best = bestSetting(whole, whole.box).box;
-  if (leastCertain(passing, best) >= -nearlyZero) return best;
-  const guarded = bestSetting({ ...whole, guarded: passing }, whole.box).box;
-  return leastRanked(passing, midpoint(whole, guarded)) >= -nearlyZero ? guarded : best;
 }
 
 function isSettable(check: Check, field: Field): boolean {
@@ -113,15 +128,18 @@ interface Conflict {
 
 /**
  * The conflicts of a group: first among the checks that are quick to bound, then among those that pass alone, then in the
- * whole, unless a member explains its outcome alone.
+ * whole, unless a member explains its outcome alone. Checks that hold together at one setting are at odds with each other in
+ * no part.
  */
-function conflictsIn(all: readonly Alone[], field: Field): Conflict[] {
-  const alone = all.filter(({ check }) => !holdsAtEverySetting(check, field));
-  if (alone.length < 2) return [];
-  for (const part of [alone.filter(isQuick), alone.filter(passesAlone)]) {
-    const found = part.length < alone.length ? conflictsIn(part, field) : [];
+function conflictsIn(all: readonly Alone[], together: ReadonlySet<Check>, field: Field): Conflict[] {
+  if (all.every(({ check }) => together.has(check))) return [];
+  for (const part of [all.filter(isQuick), all.filter(passesAlone)]) {
+    const found = part.length < all.length ? conflictsIn(part, together, field) : [];
     if (found.length > 0) return found;
   }
+  if (all.some(({ decision }) => decision.outcome === 'fails')) return [];
+  const alone = all.filter(({ check }) => !holdsAtEverySetting(check, field));
+  if (alone.length < 2) return [];
   const group = alone.map(({ check }) => check);
   const { outcome, decision } = decideTogether(problemOf(group, field), alone);
   const isExplained = alone.some((one) => one.decision.outcome === outcome);

@@ -1,5 +1,5 @@
 import { middle, width, type Interval } from '../geometry/index.ts';
-import { marginOf, nearlyZero, rankOf, type Check, type Reading } from './check.ts';
+import { marginOf, nearlyZero, rankOf, withCare, type Care, type Check, type Reading } from './check.ts';
 
 /** The ranges of every variable and choice, by index. A choice holds the number of the option taken. */
 export type Box = readonly Interval[];
@@ -58,16 +58,9 @@ export function reader(box: Box): Reading {
   return (index) => rangeOf(box, index);
 }
 
-/** Reads a box for first, rough bounds. */
-function roughReader(box: Box): Reading {
-  return Object.assign((index: number) => rangeOf(box, index), { isRough: true } as const);
-}
-
-/** A check's margin as tight as it takes to tell its sign: rough bounds first, and tight ones where those leave it open. */
-function telling(check: Check, rough: Reading, tight: Reading): Interval {
-  const first = marginOf(check.measure(rough));
-  const isTold = first.low >= -nearlyZero || first.high < -nearlyZero;
-  return isTold || check.estimate === undefined ? first : marginOf(check.measure(tight));
+/** Reads a box for bounds of less care. */
+function carefulReader(box: Box, care: Care): Reading {
+  return withCare(reader(box), care);
 }
 
 /** The range at one index. */
@@ -88,13 +81,30 @@ export function combinations(problem: Problem, box: Box): Box[] {
   );
 }
 
-/** The least scaled margin that is certain over the box, as tight as its sign takes; stops early under `floor`. */
-export function leastCertain(checks: readonly Check[], box: Box, floor = -Infinity): number {
-  const [rough, tight] = [roughReader(box), reader(box)];
+/** The least scaled margin that is certain over the box, only as tight as it takes to show that all checks pass. */
+export function leastCertain(checks: readonly Check[], box: Box): number {
+  const at = carefulReader(box, 'passes');
   let least = Infinity;
   for (const check of checks) {
-    least = Math.min(least, telling(check, rough, tight).low / check.scale);
-    if (least < floor) return least;
+    if (isFarFrom(check, at, -1)) return -Infinity;
+    least = Math.min(least, marginOf(check.measure(at)).low / check.scale);
+  }
+  return least;
+}
+
+/** Is a check at the middle of a box so far on one side of zero that it is not shown to lie on the other all over it? */
+function isFarFrom(check: Check, at: Reading, side: 1 | -1): boolean {
+  return check.estimate !== undefined && side * check.estimate(at) > check.scale;
+}
+
+/** The least that is certain, as tight as can be where first bounds leave its sign open: for settings to be held against each other. */
+export function leastTight(checks: readonly Check[], box: Box): number {
+  const [rough, tight] = [carefulReader(box, 'rough'), reader(box)];
+  let least = Infinity;
+  for (const check of checks) {
+    const first = marginOf(check.measure(rough));
+    const isTold = first.low >= -nearlyZero || first.high < -nearlyZero || check.estimate === undefined;
+    least = Math.min(least, (isTold ? first : marginOf(check.measure(tight))).low / check.scale);
   }
   return least;
 }
@@ -125,8 +135,8 @@ export function workShare(problem: Problem): number {
 
 /** Does some check fail all over the box, whatever the setting in it? */
 export function someFails(checks: readonly Check[], box: Box): boolean {
-  const [rough, tight] = [roughReader(box), reader(box)];
-  return checks.some((check) => telling(check, rough, tight).high < -nearlyZero);
+  const at = carefulReader(box, 'fails');
+  return checks.some((check) => !isFarFrom(check, at, 1) && marginOf(check.measure(at)).high < -nearlyZero);
 }
 
 /** The index whose range is widest against its first width, or null where every one is a point. */

@@ -7,6 +7,7 @@ import {
   halves,
   leastCertain,
   leastRanked,
+  leastTight,
   midpoint,
   rangeOf,
   someFails,
@@ -40,7 +41,8 @@ const sacrifice = 1e9;
 export function bestSetting(problem: Problem, box: Box, enough = Infinity): BestSetting {
   let best: BestSetting | null = null;
   for (const taken of combinations(problem, box)) {
-    const found = problem.settings.length === 0 ? certain(problem, taken) : searchSettings(problem, taken, enough);
+    const found =
+      problem.settings.length === 0 ? certain(problem, taken, enough) : searchSettings(problem, taken, enough);
     if (best === null || found.value > best.value) best = found;
     if (best.value >= enough) return best;
   }
@@ -48,8 +50,9 @@ export function bestSetting(problem: Problem, box: Box, enough = Infinity): Best
   return best;
 }
 
-function certain(problem: Problem, box: Box): BestSetting {
-  return { box, value: guarded(problem, box, leastCertain, -Infinity) };
+function certain(problem: Problem, box: Box, enough: number): BestSetting {
+  // Where something is enough only signs count; else settings are held against each other.
+  return { box, value: guarded(problem, box, Number.isFinite(enough) ? leastCertain : leastTight, -Infinity) };
 }
 
 function ranked(problem: Problem, box: Box, floor: number): BestSetting {
@@ -57,7 +60,7 @@ function ranked(problem: Problem, box: Box, floor: number): BestSetting {
 }
 
 /** The least margin; a setting that sacrifices a guarded check counts as worse than any that does not. */
-function guarded(problem: Problem, box: Box, least: typeof leastCertain, floor: number): number {
+function guarded(problem: Problem, box: Box, least: typeof leastRanked, floor: number): number {
   const guard = problem.guarded === undefined ? 0 : least(problem.guarded, box);
   return guard < -nearlyZero ? guard - sacrifice : least(problem.checks, box, floor);
 }
@@ -70,10 +73,20 @@ interface Search {
 }
 
 function searchSettings(problem: Problem, box: Box, enough: number): BestSetting {
-  const start = certain(problem, atPoint(box, problem.settings, middle));
+  const middles = atPoint(box, problem.settings, middle);
+  if (!Number.isFinite(enough)) return betterOfBoth(problem, bestRanked({ problem, box, enough }, finest).box, middles);
+  const start = certain(problem, middles, enough);
   if (start.value >= enough) return start;
-  const isHasty = Number.isFinite(enough) && workShare(problem) < 1;
-  const proven = certain(problem, bestRanked({ problem, box, enough }, isHasty ? finely : finest).box);
+  const share = workShare(problem) < 1 ? finely : finest;
+  const proven = certain(problem, bestRanked({ problem, box, enough }, share).box, enough);
+  return proven.value >= start.value ? proven : start;
+}
+
+/** The best-ranked setting, unless the middle is certain of more: no more is certain anywhere than its rank. */
+function betterOfBoth(problem: Problem, best: Box, middles: Box): BestSetting {
+  const proven = certain(problem, best, Infinity);
+  if (proven.value >= ranked(problem, middles, -Infinity).value) return proven;
+  const start = certain(problem, middles, Infinity);
   return proven.value >= start.value ? proven : start;
 }
 

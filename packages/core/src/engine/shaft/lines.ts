@@ -1,5 +1,5 @@
 import type { Step } from '../formula/index.ts';
-import { exactly, greater, lesser, scale, subtract, type Interval } from '../geometry/index.ts';
+import { add, exactly, scale, subtract, type Interval } from '../geometry/index.ts';
 import {
   checkIds,
   type CheckId,
@@ -9,7 +9,7 @@ import {
   type NotNeeded,
   type Reason,
 } from '../findings/index.ts';
-import { openRun, type Course, type Run } from '../lift/index.ts';
+import { overCourses, type Course, type Over } from '../lift/index.ts';
 import type { Measured, Reading, Term } from '../proof/index.ts';
 import { passageLine } from './passage.ts';
 import { angleLimits, askedFirst, everywhere, type JointEnd, type ShaftQuestion } from './question.ts';
@@ -28,7 +28,7 @@ const lineIds = checkIds.filter((id) => id.startsWith('shaft.') || ['limit.shiel
  */
 export function shaftLines(question: ShaftQuestion): Line<Reason>[] {
   if (question.driven === false) return lineIds.map((id) => notNeeded(id, 'notDriven'));
-  if (question.driven === null) return lineIds.map((id) => notChecked(id, 'driven'));
+  if (question.driven === null) return notSaid();
   return [
     splinesLine(question),
     speedLine(question),
@@ -39,6 +39,15 @@ export function shaftLines(question: ShaftQuestion): Line<Reason>[] {
     passageLine(question),
     shieldsLine(question),
     limiterLine(question),
+  ];
+}
+
+/** Nobody said whether a shaft drives it: that is asked once, and the rest waits for it. */
+function notSaid(): Line<Reason>[] {
+  const [first, ...others] = lineIds;
+  return [
+    { id: first as CheckId, kind: 'ask', ask: 'implement.driven' },
+    ...others.map((id) => notChecked(id, 'driven')),
   ];
 }
 
@@ -78,33 +87,17 @@ function turning({ turnsWhileRaised }: ShaftQuestion): readonly Course[] {
   return turnsWhileRaised ? ['work', 'raise'] : ['work'];
 }
 
-/** A result over several courses: its least or greatest. */
-export interface Over {
-  readonly bounds: Term;
-  readonly estimate: (at: Reading) => number;
-  readonly reads: (at: Reading) => unknown;
-}
-
 function over(
   question: ShaftQuestion,
   courses: readonly Course[],
   pick: (steps: ShaftSteps) => Step,
   sense: 'least' | 'greatest',
 ): Over {
-  const runs = courses.map((course): { run: Run; result: Step } => {
+  const along = courses.map((course) => {
     const { formula, steps } = throughShaft(question.structure, course);
-    const result = pick(steps);
-    return { run: openRun(formula, question.leaves, [result]), result };
+    return { formula, result: pick(steps) };
   });
-  const isLeast = sense === 'least';
-  const bounds = runs.map(({ run, result }) => (isLeast ? run.least(result) : run.greatest(result)));
-  const estimates = runs.map(({ run, result }) => (isLeast ? run.leastEstimate(result) : run.greatestEstimate(result)));
-  const reads = runs.map(({ run, result }) => run.reads(result));
-  return {
-    bounds: (at) => bounds.map((bound) => bound(at)).reduce(isLeast ? lesser : greater),
-    estimate: (at) => Math[isLeast ? 'min' : 'max'](...estimates.map((estimate) => estimate(at))),
-    reads: (at) => reads.map((read) => read(at)),
-  };
+  return overCourses(question.leaves, along, sense);
 }
 
 const middle = ({ low, high }: Interval): number => (low + high) / 2;
@@ -128,7 +121,11 @@ function bottoming(question: ShaftQuestion): NamedCheck {
     id: 'shaft.bottoming',
     unit: 'mm',
     scale: 10,
-    measure: (at) => ({ quantity: subtract(shortest.bounds(at), closed(at)), low: exactly(clearance), high: null }),
+    measure: (at) => {
+      const length = closed(at);
+      const quantity = subtract(shortest.bounds(at, add(length, exactly(clearance))), length);
+      return { quantity, low: exactly(clearance), high: null };
+    },
     estimate: (at) => shortest.estimate(at) - middle(closed(at)) - clearance,
     reads: (at) => [shortest.reads(at), closed(at)],
   };
@@ -138,9 +135,9 @@ function bottoming(question: ShaftQuestion): NamedCheck {
 function overlapAt(question: ShaftQuestion, longest: Over): Over {
   const [closed, overlap] = [term(question, 'closedLength'), term(question, 'closedOverlap')];
   return {
-    bounds: (at) => {
-      const [d, length, reached] = [longest.bounds(at), closed(at), overlap(at)];
-      return { low: reached.low + length.low - d.high, high: reached.high + length.high - d.low };
+    bounds: (at, goal) => {
+      const reached = add(overlap(at), closed(at));
+      return subtract(reached, longest.bounds(at, goal === undefined ? goal : subtract(reached, goal)));
     },
     estimate: (at) => middle(overlap(at)) + middle(closed(at)) - longest.estimate(at),
     reads: (at) => [longest.reads(at), closed(at), overlap(at)],
@@ -154,7 +151,7 @@ function overlapWhileTurning(question: ShaftQuestion): NamedCheck {
     id: 'shaft.overlap',
     unit: 'mm',
     scale: 10,
-    measure: (at) => ({ quantity: left.bounds(at), low: wanted(at), high: null }),
+    measure: (at) => ({ quantity: left.bounds(at, wanted(at)), low: wanted(at), high: null }),
     estimate: (at) => left.estimate(at) - middle(wanted(at)),
     reads: (at) => [left.reads(at), wanted(at)],
   };
@@ -176,7 +173,7 @@ function neverApart(question: ShaftQuestion): NamedCheck {
     id: 'shaft.apart',
     unit: 'mm',
     scale: 10,
-    measure: (at) => ({ quantity: left.bounds(at), low: exactly(0), high: null }),
+    measure: (at) => ({ quantity: left.bounds(at, exactly(0)), low: exactly(0), high: null }),
     estimate: left.estimate,
     reads: left.reads,
   };
@@ -198,7 +195,10 @@ function bendOver(
   limit: Term,
 ): NamedCheck {
   const bent = over(question, courses, angleOf(end), 'greatest');
-  const measure = (at: Reading): Measured => ({ quantity: degrees(bent.bounds(at)), low: null, high: limit(at) });
+  const measure = (at: Reading): Measured => {
+    const high = limit(at);
+    return { quantity: degrees(bent.bounds(at, scale(high, Math.PI / 180))), low: null, high };
+  };
   return {
     id,
     unit: 'deg',

@@ -1,5 +1,5 @@
 import { openFormula, type Formula, type Step } from '../formula/index.ts';
-import { liftSteps, type Course } from '../lift/index.ts';
+import { keyOf, liftSteps, type Course } from '../lift/index.ts';
 import { planeOf, type Arrow, type Plane } from '../linkage/index.ts';
 import { envelopeOf, least, otherSide, roomAt, roomNearEdge, roomToEdge, type Envelope } from './envelope.ts';
 import { shaftSteps, type ShaftSteps } from './shaftSteps.ts';
@@ -16,6 +16,9 @@ export interface Surroundings {
 /** Room of the guard beside everything at a place of the lift, as a step of a formula [mm]. */
 export interface ThroughPassage {
   readonly formula: Formula;
+  /** Beside each thing by itself. */
+  readonly rooms: readonly Step[];
+  /** The least of them. */
   readonly room: Step;
 }
 
@@ -23,7 +26,7 @@ const known = new Map<string, ThroughPassage>();
 
 /** The formula of the passage along a course of the lift; setups of the same structure share it. */
 export function throughPassage(structure: ShaftStructure, surroundings: Surroundings, course: Course): ThroughPassage {
-  const key = JSON.stringify([structure, surroundings, course]);
+  const key = `${course} ${JSON.stringify(surroundings)} ${String(structure.turnedAside)} ${keyOf(structure.lift)}`;
   const made = known.get(key) ?? write(structure, surroundings, course);
   known.set(key, made);
   return made;
@@ -41,7 +44,7 @@ function write(structure: ShaftStructure, surroundings: Surroundings, course: Co
     ...surroundings.drawbars.map((corners, i) => roomOverDrawbar(p, steps, side, { corners, i })),
   ];
   const room = least(p, rooms);
-  return { formula: writer.finish(), room };
+  return { formula: writer.finish(), rooms, room };
 }
 
 /** The envelope from the side, for what has to stay above it; over its swing it leans out of the view by as much as it goes aside. */

@@ -64,10 +64,11 @@ export function directionLine({ lift }: ShaftQuestion): Line<Reason> {
   return settled('shaft.direction', isSame ? null : 'direction');
 }
 
-/** The PTO must give what the implement wants. */
+/** The PTO must give what the implement wants; where that was not read, what machines of its kind and width want. */
 export function powerLine({ lift: { joint } }: ShaftQuestion): Line<Reason> {
   const id = 'shaft.power';
-  if (!joint.ledger.given('implement.powerWanted')) return notChecked(id, 'powerWanted');
+  const wantedPath = 'implement.powerWanted';
+  if (!joint.ledger.given(wantedPath) && !joint.ledger.told(wantedPath)) return notChecked(id, 'powerWanted');
   if (!joint.ledger.given('tractor.ptoPower')) return ask(id, 'tractor.ptoPower');
   const [given, wanted] = [joint.tractor('ptoPower'), joint.implement('powerWanted')];
   return {

@@ -1,5 +1,5 @@
 import { openFormula, type Formula, type Step } from '../formula/index.ts';
-import { liftSteps, type Course, type LiftSteps } from '../lift/index.ts';
+import { keyOf, liftSteps, type Course, type LiftSteps } from '../lift/index.ts';
 import { planeOf, type Arrow, type Plane, type Turn } from '../linkage/index.ts';
 import type { ShaftStructure } from './structure.ts';
 
@@ -38,7 +38,7 @@ const known = new Map<string, ThroughShaft>();
 
 /** The formula of a drive along a course of the lift; setups of the same structure share it. */
 export function throughShaft(structure: ShaftStructure, course: Course): ThroughShaft {
-  const key = `${course} ${JSON.stringify(structure)}`;
+  const key = `${course} ${String(structure.turnedAside)} ${keyOf(structure.lift)}`;
   const made = known.get(key) ?? write(structure, course);
   known.set(key, made);
   return made;

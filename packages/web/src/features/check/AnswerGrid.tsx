@@ -1,6 +1,6 @@
 import type { Answer } from '@hitchwright/core/assess';
 import type { Edit } from '@hitchwright/core/records';
-import { topicWords } from '@hitchwright/core/words';
+import { asksWhetherDriven, topicWords } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { VerdictMark } from '../../marks/VerdictMark.tsx';
@@ -28,7 +28,7 @@ export function AnswerGrid({ answer, onEdit }: AnswerGridProps) {
           </dt>
           <dd>
             <Figures text={topicAnswer(answer, topic, system)} />
-            {topic === 'runs' && answer.outcomes.runs === 'notChecked' && onEdit !== undefined ? (
+            {topic === 'runs' && asksWhetherDriven(answer) && onEdit !== undefined ? (
               <DrivenQuestion onEdit={onEdit} />
             ) : null}
           </dd>

@@ -1,6 +1,6 @@
 import type { Alternative, Cure } from '@hitchwright/core/assess';
 import type { Edit, SetupDocument } from '@hitchwright/core/records';
-import { alternativeText, cureText } from '@hitchwright/core/words';
+import { alternativeText, cureText, setPriceText } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { recordNamed } from '../yard/sampleYard.ts';
@@ -57,6 +57,7 @@ export function CureList({ answered: { answer, drawings }, applied, onApply, onU
           onApply={onApply}
         />
       ))}
+      <SetNote answer={answer} />
       {inOrder(alternatives).map((alternative) => (
         <AlternativeCell
           key={`${alternative.kind} ${alternative.coupler}`}
@@ -66,6 +67,14 @@ export function CureList({ answered: { answer, drawings }, applied, onApply, onU
       ))}
     </section>
   );
+}
+
+/** What the smallest set costs, and whether a smaller one may have been missed. */
+function SetNote({ answer: { cures, everySetTried } }: { readonly answer: Answered['answer'] }) {
+  const price = setPriceText(cures);
+  const untried = everySetTried ? null : 'Not every combination of what is on the list was tried.';
+  const said = [price, untried].filter((text) => text !== null);
+  return said.length === 0 ? null : <p className="cure-set">{said.join(' ')}</p>;
 }
 
 const ranks: readonly Alternative['outcome'][] = [

@@ -1,7 +1,7 @@
 import type { CautionId } from '@hitchwright/core/assess';
 import { topicOf } from '@hitchwright/core/findings';
 import type { Setup } from '@hitchwright/core/records';
-import { cautionWords, remarksOn, sentenceOf, titleOf } from '@hitchwright/core/words';
+import { cautionWords, remarksBesideAxles, sentenceOf, titleOf } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { FindingNote } from './FindingNote.tsx';
@@ -17,10 +17,12 @@ interface NotesProps {
 
 /** Cautions for what comes after the pins are in close the notes; every other one opens them. */
 const closing: readonly CautionId[] = [
-  'balanceNotChecked',
   'ratingCompares',
   'shaftMovesBack',
   'firstLift',
+  'steeringNeedsWeight',
+  'rollBarUp',
+  'weighIt',
   'manualPrevails',
 ];
 
@@ -41,7 +43,7 @@ export function Notes({ answered, onMeasure }: NotesProps) {
       <FindingList notes={notes.filter((note) => !isAside(note))} setup={answered.setup} />
       {isOpen ? null : <ToMeasure answer={answer} onMeasure={onMeasure} />}
       <OtherPasses notes={notes.filter(isAside)} setup={answered.setup} />
-      <Remarks remarks={remarksOn(answer, system)} />
+      <Remarks remarks={remarksBesideAxles(answer, system, answered.setup)} />
       <TakenForGranted assumed={answer.assumed} />
       <NotNeeded answered={answered} />
       <Cautions ids={answer.cautions.filter((id) => closing.includes(id))} />
@@ -49,9 +51,9 @@ export function Notes({ answered, onMeasure }: NotesProps) {
   );
 }
 
-/** A check that holds and has no balloon on the drawing; that it lifts is half of the verdict and stays in sight. */
+/** A check that holds and has no balloon on the drawing; that it lifts and stays upright is half of the verdict and stays in sight. */
 function isAside({ number, finding }: Numbered): boolean {
-  return number === null && finding.status === 'pass' && topicOf(finding.id) !== 'lifts';
+  return number === null && finding.status === 'pass' && !['lifts', 'staysUpright'].includes(topicOf(finding.id));
 }
 
 interface FindingListProps {

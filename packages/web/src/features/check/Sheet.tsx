@@ -1,6 +1,9 @@
 import { type Edit, type SetupDocument } from '@hitchwright/core/records';
 import { lazy, Suspense } from 'react';
 import { useMedia } from '../../app/media.ts';
+import { AxleLoads } from '../balance/AxleLoads.tsx';
+import { SteeringRules } from '../balance/SteeringRules.tsx';
+import { useShownLift } from '../lift/useShownLift.ts';
 import { sampleNames } from '../question/question.ts';
 import { sampleYard, type Machine } from '../yard/sampleYard.ts';
 import { AnswerGrid } from './AnswerGrid.tsx';
@@ -34,6 +37,7 @@ interface SheetProps extends Pick<CureListProps, 'applied' | 'onApply' | 'onUndo
 /** The drawing sheet of one check: title block, drawing, notes, cures. */
 export function Sheet({ document, panel, applied, onPanel, onEdit, onApply, onUndo }: SheetProps) {
   const { answered, reply } = useAssessment(document, couplersBeside(document));
+  const lift = useShownLift(answered);
   const isPrint = useMedia('print');
   const errors = reply?.kind === 'errors' ? reply.errors : [];
   const isOlder = answered !== null && reply !== answered;
@@ -43,11 +47,17 @@ export function Sheet({ document, panel, applied, onPanel, onEdit, onApply, onUn
       <TitleBlock answered={answered} reply={reply} isOlder={isOlder} />
       {answered === null ? null : <AnswerGrid answer={answered.answer} onEdit={onEdit} />}
       <div className="sheet-left">
-        {answered === null ? <NoDrawing reply={reply} /> : <Views answered={answered} onMeasure={measure} />}
+        {answered === null || lift === null ? (
+          <NoDrawing reply={reply} />
+        ) : (
+          <Views answered={answered} lift={lift} onMeasure={measure} />
+        )}
         <SampleNote names={sampleNames(document)} />
         {answered === null ? null : (
           <>
             <CureList answered={answered} applied={applied} onApply={onApply} onUndo={onUndo} />
+            <AxleLoads answered={answered} place={lift?.follows ?? null} onMeasure={measure} />
+            <SteeringRules answer={answered.answer} onEdit={onEdit} />
             <DriveRules answer={answered.answer} onEdit={onEdit} />
           </>
         )}

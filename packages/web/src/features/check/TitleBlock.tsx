@@ -1,4 +1,4 @@
-import { becauseOf, scopeWords, verdictWords } from '@hitchwright/core/words';
+import { becauseOf, verdictWords } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { VerdictMark } from '../../marks/VerdictMark.tsx';
@@ -30,7 +30,6 @@ function Verdict({ answered: { answer, setup } }: { readonly answered: Answered 
   return (
     <>
       <h2 className="verdict">
-        <span className="verdict-scope">{scopeWords}</span>
         <VerdictMark outcome={answer.verdict} />
         <span className="verdict-words">{verdictWords(answer)}</span>
       </h2>

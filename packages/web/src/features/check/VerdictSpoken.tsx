@@ -1,4 +1,4 @@
-import { becauseOf, scopeWords, verdictWords } from '@hitchwright/core/words';
+import { becauseOf, verdictWords } from '@hitchwright/core/words';
 import { useEffect, useState } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
 import type { Answered } from './useAssessment.ts';
@@ -22,5 +22,5 @@ export function VerdictSpoken({ answered }: { readonly answered: Answered | null
 
 function wordsOf({ answer, setup }: Answered, system: 'us' | 'metric'): string {
   const because = becauseOf(answer, setup, system);
-  return `${scopeWords}: ${verdictWords(answer)}. ${because ?? ''}`.trim();
+  return `${verdictWords(answer)}. ${because ?? ''}`.trim();
 }

@@ -1,15 +1,19 @@
 import { assess, type Answer } from '@hitchwright/core/assess';
 import {
+  axleBalance,
   balloonsOf,
   liftStrip,
   rearView,
   sceneToSvg,
   shaftDrawing,
+  slopeSketch,
   type Format,
   type Scene,
+  type StationOptions,
 } from '@hitchwright/core/drawings';
 import { readSetup, type Setup } from '@hitchwright/core/records';
 import type { UnitSystem } from '@hitchwright/core/units';
+import { worstStation } from '../balance/axleLoads.ts';
 import type { Drawings, Picture, Reply, Request } from './assessor.ts';
 
 /** Answers and draws one setup after another, away from the page's own thread. */
@@ -39,14 +43,22 @@ function drawingsOf(setup: Setup, answer: Answer, system: UnitSystem): Drawings 
   return {
     pictures: { desk: picture('desk'), phone: picture('phone'), print: picture('print') },
     strip: strip === null ? null : pictureOf(strip, 'strip'),
-    shaft: shaftPictures(shaft, 'shaft'),
-    cut: cut === 0 ? null : shaftPictures(shaft, 'cut'),
+    shaft: inEveryFormat(shaft, 'shaft'),
+    cut: cut === 0 ? null : inEveryFormat(shaft, 'cut'),
+    axles: inEveryFormat((format) => axlesAtWorst(setup, answer, { system, format }), 'axles'),
+    slopes: inEveryFormat((format) => slopeSketch(answer, system, { format }), 'slopes'),
     balloons: balloonsOf(answer),
   };
 }
 
-/** The shaft by itself, in every format; names inside a picture begin with the prefix. */
-function shaftPictures(draw: (format: Format) => Scene | null, prefix: string): Drawings['shaft'] {
+/** The axle loads where the front axle has least to spare. */
+function axlesAtWorst(setup: Setup, answer: Answer, options: Pick<StationOptions, 'system' | 'format'>): Scene | null {
+  const { balance } = answer;
+  return balance === null ? null : axleBalance(setup, answer, { ...options, station: worstStation(balance) });
+}
+
+/** A drawing in every format; names inside a picture begin with the prefix. */
+function inEveryFormat(draw: (format: Format) => Scene | null, prefix: string): Drawings['shaft'] {
   const picture = (format: Format): Picture | null => {
     const scene = draw(format);
     return scene === null ? null : pictureOf(scene, `${prefix}-${format}`);

@@ -28,6 +28,10 @@ export interface Drawings {
   readonly shaft: Readonly<Record<Format, Picture>> | null;
   /** The same beside the cure that cuts it; null where none does. */
   readonly cut: Readonly<Record<Format, Picture>> | null;
+  /** The axle loads where the front axle has least to spare; null where they are not known. */
+  readonly axles: Readonly<Record<Format, Picture>> | null;
+  /** Slopes at which it would tip at rest; null where a height or width is not known. */
+  readonly slopes: Readonly<Record<Format, Picture>> | null;
   readonly balloons: ReadonlyMap<CheckId, number>;
 }
 

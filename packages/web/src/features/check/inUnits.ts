@@ -17,8 +17,11 @@ export function inUnits(document: SetupDocument, system: UnitSystem): SetupDocum
   return withEdits(document, [...edits, ...shelf, { path: 'units', value: system }]);
 }
 
-/** Sizes of a part are lengths, but for those of a drive shaft. */
+/** Sizes of a part are lengths, but for the mass of a weight and the fields of a drive shaft. */
 function partInUnits(part: unknown, before: UnitSystem): unknown {
+  const mass = atPath(part, 'mass');
+  if (mass !== undefined)
+    return withEdits(part as SetupDocument, [{ path: 'mass', value: withUnit(mass, 'mass', before) }]);
   const shaft = atPath(part, 'shaft');
   if (typeof shaft !== 'object' || shaft === null) return withUnit(part, 'length', before);
   const edits = Object.entries(shaftFields).flatMap(([key, { dimension }]): Edit[] => {

@@ -1,6 +1,6 @@
 import { atPath, fieldRules, type Edit, type SetupDocument } from '@hitchwright/core/records';
 import type { DimensionsProps } from './DimensionsPanel.tsx';
-import { implementDrive, isDriven } from './driveGroups.ts';
+import { editsFor, isAsked } from './asked.ts';
 import { pathsOf, type FieldGroup } from './groups.ts';
 import { chosenIn, plainChoices, saidBy, type PlainChoice } from './plainChoices.ts';
 import { ChoiceField } from './ChoiceField.tsx';
@@ -50,20 +50,6 @@ function choiceAt(path: string): PlainChoice | undefined {
   return plainChoices[path.slice(path.lastIndexOf('.') + 1)];
 }
 
-/** What is asked of a drive beside whether there is one. */
-const driveDetails = implementDrive.flatMap(pathsOf).filter((path) => path !== 'implement.driven');
-
-/** Some fields are asked only after another one has been answered so that they matter. */
-function isAsked(path: string, document: SetupDocument): boolean {
-  if (!isDriven(document) && (driveDetails.includes(path) || path.startsWith('shaft.'))) return false;
-  if (path === 'shaft.yokeOverCross') return atPath(document, 'shaft.closedLength.from') === 'yokeEnds';
-  if (path === 'shaft.limiterTorque')
-    return !['none', 'overrunning'].includes(String(atPath(document, 'shaft.limiter')));
-  if (path === 'implement.floatSits') return atPath(document, 'implement.mounting') === 'floatingTopLink';
-  if (path === 'implement.doublePlateGap') return atPath(document, 'implement.lowerPinPlates') === 'double';
-  return true;
-}
-
 interface PlainFieldProps {
   readonly path: string;
   readonly document: SetupDocument;
@@ -73,7 +59,7 @@ interface PlainFieldProps {
 function PlainField({ path, document, onEdit }: PlainFieldProps) {
   const raw = atPath(document, path);
   const text = typeof raw === 'string' ? raw : '';
-  const write = (value: unknown): void => onEdit([{ path, value }]);
+  const write = (value: unknown): void => onEdit(editsFor(path, value, document));
   const choice = choiceAt(path);
   if (choice !== undefined) {
     return (

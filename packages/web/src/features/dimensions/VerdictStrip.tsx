@@ -1,4 +1,4 @@
-import { becauseOf, scopeWords, verdictWords } from '@hitchwright/core/words';
+import { becauseOf, verdictWords } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { VerdictMark } from '../../marks/VerdictMark.tsx';
@@ -17,10 +17,7 @@ export function VerdictStrip({ answered: { answer, setup }, isOlder }: VerdictSt
       <VerdictMark outcome={answer.verdict} />
       <p>
         {isOlder ? <b>Older answer. </b> : null}
-        <b>
-          {scopeWords}: {verdictWords(answer).toLowerCase()}.
-        </b>{' '}
-        <Figures text={becauseOf(answer, setup, system) ?? ''} />
+        <b>{verdictWords(answer)}.</b> <Figures text={becauseOf(answer, setup, system) ?? ''} />
       </p>
     </div>
   );

@@ -1,5 +1,7 @@
 import type { CouplerKind } from '@hitchwright/core/records';
 import type { Machine } from '../yard/sampleYard.ts';
+import { tractorBalance } from './balanceGroups.ts';
+import { implementWork, tractorHydraulics } from './workGroups.ts';
 import { couplerDrive, implementDrive, shaftGroups, tractorDrive } from './driveGroups.ts';
 
 /** Whose dimensions are typed: a machine, or the drive shaft between them. */
@@ -53,6 +55,7 @@ const implementGroups: readonly FieldGroup[] = [
   },
   { title: 'Heights', at: 'implement', fields: ['parkedPinHeight', 'workPinHeight', 'carryHeight'], isUsual: true },
   ...implementDrive,
+  ...implementWork,
   {
     title: 'What is carried on it',
     at: 'implement',
@@ -78,7 +81,7 @@ const implementGroups: readonly FieldGroup[] = [
 ];
 
 const tractorGroups: readonly FieldGroup[] = [
-  { title: 'What it is', at: 'tractor', fields: ['name', 'category', 'enginePower'], isUsual: true },
+  { title: 'What it is', at: 'tractor', fields: ['name', 'category', 'enginePower', 'wheelsDriven'], isUsual: true },
   {
     title: 'Ends of the lower links',
     at: 'tractor',
@@ -117,11 +120,12 @@ const tractorGroups: readonly FieldGroup[] = [
     fields: ['liftAtBalls', 'liftAt610', 'rules.liftAllowance'],
     isUsual: true,
   },
+  ...tractorBalance,
   ...tractorDrive,
   {
     title: 'Tyres and side play',
     at: 'tractor',
-    fields: ['tyreRadius', 'tyreInnerSpan', 'lowerLinkThickness', 'sidePlay'],
+    fields: ['tyreRadius', 'tyreInnerSpan', 'outerWidth', 'lowerLinkThickness', 'sidePlay'],
   },
   {
     title: 'Lift arms and rods',
@@ -152,6 +156,7 @@ const tractorGroups: readonly FieldGroup[] = [
     ],
   },
   { title: 'How its lift was tested', at: 'tractor', fields: ['liftTestMastHeight', 'liftTestTopLink'] },
+  ...tractorHydraulics,
 ];
 
 const hookFields = [

@@ -1,7 +1,9 @@
 import { categories, couplerKinds } from '@hitchwright/core/tables';
 import type { CouplerKind } from '@hitchwright/core/records';
 import { mountingNames } from '@hitchwright/core/words';
+import { balanceChoices } from './balanceChoices.ts';
 import { driveChoices } from './driveChoices.ts';
+import { workChoices } from './workChoices.ts';
 
 /** A field that is chosen, not measured. */
 export interface PlainChoice {
@@ -96,6 +98,8 @@ export const plainChoices: Readonly<Record<string, PlainChoice>> = {
     ],
   },
   ...driveChoices,
+  ...balanceChoices,
+  ...workChoices,
   liftAllowance: {
     label: 'how much of a rating is counted on',
     usual: 'tenPercentOff',

@@ -1,16 +1,16 @@
 import { stationWords } from '@hitchwright/core/drawings';
-import { topicOf } from '@hitchwright/core/findings';
+import { topicOf, type Topic } from '@hitchwright/core/findings';
 import { useMemo, useState } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
 import type { Answered } from '../check/useAssessment.ts';
 import { useFormat } from '../check/useFormat.ts';
 import { HeightJumps } from './HeightJumps.tsx';
-import { namedHeights, openingStation, type Sweep } from './heights.ts';
+import { namedHeights, type Sweep } from './heights.ts';
 import { LiftBar } from './LiftBar.tsx';
 import { LiftPictures } from './LiftPictures.tsx';
 import type { Slider } from './LiftSlider.tsx';
 import { LiftWords } from './LiftWords.tsx';
-import { openPlace, type LiftPlace } from './place.ts';
+import type { LiftPlace } from './place.ts';
 import { PlayButton } from './PlayButton.tsx';
 import type { PlotChoice } from './PlotSwitch.tsx';
 import { usePictures } from './usePictures.ts';
@@ -19,13 +19,13 @@ import { usePlay, type Play } from './usePlay.ts';
 interface LiftProps {
   readonly answered: Answered;
   readonly sweep: Sweep;
+  readonly place: LiftPlace;
 }
 
 /** The lift that can be moved: its pictures, its slider, and the heights that have a name. */
-export function Lift({ answered, sweep }: LiftProps) {
+export function Lift({ answered, sweep, place }: LiftProps) {
   const format = useFormat();
   const last = sweep.stations.length - 1;
-  const [place] = useState(() => openPlace(openingStation(answered.answer, sweep)));
   const [said, setSaid] = useState('');
   const [plots, setPlots] = useState(() => openingPlots(answered.answer));
   const heights = useMemo(() => namedHeights(sweep), [sweep]);
@@ -66,7 +66,8 @@ export function Lift({ answered, sweep }: LiftProps) {
 
 /** The plots of what the verdict turns on. */
 function openingPlots({ lead }: Answered['answer']): PlotChoice {
-  return lead !== null && topicOf(lead.id) === 'runs' ? 'drivePlots' : 'plots';
+  const choices: Partial<Record<Topic, PlotChoice>> = { runs: 'drivePlots', staysUpright: 'axlePlots' };
+  return (lead === null ? undefined : choices[topicOf(lead.id)]) ?? 'plots';
 }
 
 function useSlider({ answer }: Answered, place: LiftPlace, last: number, { stop }: Play): Slider {

@@ -2,7 +2,7 @@ import type { CSSProperties, ReactNode } from 'react';
 import type { Sweep } from './heights.ts';
 import { LiftDrawing } from './LiftDrawing.tsx';
 import { LiftSlider, type Slider } from './LiftSlider.tsx';
-import { PlotSwitch, type PlotChoice } from './PlotSwitch.tsx';
+import { plotChoices, PlotSwitch, type PlotChoice } from './PlotSwitch.tsx';
 import { onPlotsRuler, onViewRuler } from './ruler.ts';
 import type { LiftPaper } from './painter.ts';
 import type { Pictures } from './usePictures.ts';
@@ -11,7 +11,7 @@ interface LiftPicturesProps {
   readonly pictures: Pictures;
   readonly sweep: Sweep;
   readonly slider: Slider;
-  /** On a phone the slider has a bar of its own, and both pairs of plots stand one below the other. */
+  /** On a phone the slider has a bar of its own, and all pairs of plots stand one below the other. */
   readonly isPhone: boolean;
   readonly plots: PlotChoice;
   readonly onPlots: (choice: PlotChoice) => void;
@@ -19,24 +19,32 @@ interface LiftPicturesProps {
   readonly children: ReactNode;
 }
 
-/** The pictures of a lift: view and plots side by side at one level where there is room, the drive from above below them. */
+/** The pictures of a lift: view and plots side by side at one level where there is room, the drive from above and the axle loads below them. */
 export function LiftPictures(props: LiftPicturesProps) {
   const { pictures, isPhone, plots, onPlots, children } = props;
   const { paper } = pictures;
-  const shown = paper.hasDrive ? plots : 'plots';
-  const both = isPhone && paper.hasDrive;
+  const choices = plotChoices(paper);
+  const shown = choices.includes(plots) ? plots : 'plots';
+  const others = isPhone ? choices.filter((choice) => choice !== shown) : [];
   return (
     <div className={sheetClass(paper)} style={columnsOf(paper)}>
       <View {...props} />
-      {paper.hasDrive && !isPhone ? <PlotSwitch shown={shown} onShow={onPlots} /> : null}
+      {isPhone ? null : <PlotSwitch choices={choices} shown={shown} onShow={onPlots} />}
       <Plots key={shown} {...props} which={shown} />
-      {both ? <Plots {...props} which={shown === 'plots' ? 'drivePlots' : 'plots'} /> : null}
+      {others.map((which) => (
+        <Plots key={which} {...props} which={which} />
+      ))}
       {paper.hasDrive ? (
         <div className="lift-top">
           <LiftDrawing pictures={pictures} which="top" place={props.slider.place} />
         </div>
       ) : null}
       <div className="lift-controls">{children}</div>
+      {paper.hasAxles ? (
+        <div className="lift-axles">
+          <LiftDrawing pictures={pictures} which="seeSaw" place={props.slider.place} />
+        </div>
+      ) : null}
     </div>
   );
 }
@@ -70,8 +78,10 @@ function Plots({ pictures, sweep, slider, isPhone, which }: LiftPicturesProps & 
   );
 }
 
-function sheetClass({ areBeside, hasDrive }: LiftPaper): string {
-  return ['lift-sheet', areBeside ? 'lift-beside' : '', hasDrive ? 'lift-driven' : ''].filter(Boolean).join(' ');
+function sheetClass(paper: LiftPaper): string {
+  const isSwitched = plotChoices(paper).length > 1;
+  const names = [paper.areBeside && 'lift-beside', isSwitched && 'lift-switched', paper.hasDrive && 'lift-driven'];
+  return ['lift-sheet', ...names].filter((name) => name !== false).join(' ');
 }
 
 function columnsOf({ areBeside, view, plots }: LiftPaper): CSSProperties {

@@ -28,13 +28,13 @@ export function namedHeights(sweep: Sweep): NamedHeight[] {
 }
 
 function named(sweep: Sweep, name: string, height: number): NamedHeight {
-  const station = stationNear(sweep, height);
+  const station = stationNear(sweep.stations, height);
   const there = sweep.stations[station]?.ballHeight ?? height;
   return { name, height, station, isReached: Math.abs(there - height) <= stepOf(sweep) };
 }
 
 /** The station whose balls hang nearest to a height [mm]. */
-function stationNear({ stations }: Sweep, height: number): number {
+export function stationNear(stations: readonly { readonly ballHeight: number }[], height: number): number {
   const away = (station: number): number => Math.abs((stations[station]?.ballHeight ?? Infinity) - height);
   return stations.reduce((best, _, station) => (away(station) < away(best) ? station : best), 0);
 }
@@ -44,14 +44,20 @@ function stepOf({ stations }: Sweep): number {
 }
 
 /** Where the view opens: at the height that the verdict turns on, else where it is carried. */
-export function openingStation({ lead, shaft }: Pick<Answer, 'lead' | 'shaft'>, sweep: Sweep): number {
-  const last = sweep.stations.length - 1;
+export function openingStation(
+  { lead, shaft, balance }: Pick<Answer, 'lead' | 'shaft' | 'balance'>,
+  sweep: Sweep,
+): number {
+  const { stations } = sweep;
+  const last = stations.length - 1;
   if (lead?.id === 'pickUp.height') return 0;
-  if (lead?.id === 'work.height' || lead?.id === 'work.attitude') return stationNear(sweep, sweep.work ?? 0);
+  if (lead?.id === 'work.height' || lead?.id === 'work.attitude') return stationNear(stations, sweep.work ?? 0);
   if (lead !== null && topicOf(lead.id) === 'lifts' && sweep.stallProven === null) return last;
+  if (lead !== null && topicOf(lead.id) === 'staysUpright' && balance !== null)
+    return stationNear(stations, balance.worst.ballHeight);
   const drive = lead === null || shaft === null ? null : driveHeight(lead.id, shaft);
-  const height = drive ?? sweep.stallProven ?? sweep.carry ?? sweep.work ?? sweep.stations[last]?.ballHeight;
-  return stationNear(sweep, height ?? 0);
+  const height = drive ?? sweep.stallProven ?? sweep.carry ?? sweep.work ?? stations[last]?.ballHeight;
+  return stationNear(stations, height ?? 0);
 }
 
 type ShaftSweep = NonNullable<Answer['shaft']>;

@@ -40,6 +40,7 @@ function paperOf(pictures: LiftPictures, station: number): LiftPaper {
   return {
     areBeside,
     hasDrive: pictures.top !== undefined && pictures.shaftPlots !== undefined,
+    hasAxles: pictures.balance !== undefined && pictures.balancePlot !== undefined,
     view: view.bounds,
     plots: plots.bounds,
     viewScale: view.scale,
@@ -53,6 +54,8 @@ function pictureAt(pictures: LiftPictures, station: number, format: string): Lif
     plots: pictures.plots(station),
     top: pictures.top?.(station),
     drivePlots: pictures.shaftPlots?.(station),
+    seeSaw: pictures.balance?.(station),
+    axlePlots: pictures.balancePlot?.(station),
   };
   const drawings = Object.entries(scenes).flatMap(([name, scene]) =>
     scene === undefined ? [] : [[name, drawnPicture(sceneToSvg(scene, { idPrefix: `${name}-${format}` }))] as const],
@@ -61,7 +64,13 @@ function pictureAt(pictures: LiftPictures, station: number, format: string): Lif
 }
 
 /** What each drawing tells, and nothing twice. */
-function wordsOf({ view, top, drivePlots }: Partial<Record<LiftDrawingName, Scene | undefined>>): string[] {
+function wordsOf({
+  view,
+  top,
+  drivePlots,
+  seeSaw,
+  axlePlots,
+}: Partial<Record<LiftDrawingName, Scene | undefined>>): string[] {
   const said = new Set<string>();
   const fresh = (scene: Scene | undefined): string[] => {
     const sentences = (scene?.description ?? '').split(/(?<=[.:]) (?=\p{Lu})/u);
@@ -69,5 +78,6 @@ function wordsOf({ view, top, drivePlots }: Partial<Record<LiftDrawingName, Scen
     for (const sentence of told) said.add(sentence);
     return told;
   };
-  return [fresh(view), [...fresh(top), ...fresh(drivePlots)]].map((told) => told.join(' ')).filter(Boolean);
+  const parts = [fresh(view), [...fresh(top), ...fresh(drivePlots)], [...fresh(seeSaw), ...fresh(axlePlots)]];
+  return parts.map((told) => told.join(' ')).filter(Boolean);
 }

@@ -18,22 +18,24 @@ export interface DrawnPicture {
   readonly items: readonly string[];
 }
 
-/** The drawings of a lift: from the side, what it manages, the drive from above, and what the drive shaft does. */
-export type LiftDrawingName = 'view' | 'plots' | 'top' | 'drivePlots';
+/** The drawings of a lift: from the side, what it manages, the drive from above, what the drive shaft does, and the axle loads. */
+export type LiftDrawingName = 'view' | 'plots' | 'top' | 'drivePlots' | 'seeSaw' | 'axlePlots';
 
-/** The lift at one height: its drawings, those of a drive where there is one, and all in words. */
+/** The lift at one height: its drawings, those of drive and axles where they are known, and all in words. */
 export interface LiftPicture {
   readonly drawings: Readonly<Partial<Record<LiftDrawingName, DrawnPicture>>>;
-  /** One paragraph for the view, and one for what the drive adds to it. */
+  /** One paragraph for the view, and one each for what drive and axles add to it. */
   readonly words: readonly string[];
 }
 
-/** The paper of view and plots, the same at every height [scene mm]. The plots of lift and drive share theirs. */
+/** The paper of view and plots, the same at every height [scene mm]. The plots of lift, drive and axles share theirs. */
 export interface LiftPaper {
   /** Whether view and plots stand side by side, at one level. */
   readonly areBeside: boolean;
   /** Whether a drive is drawn too. */
   readonly hasDrive: boolean;
+  /** Whether the axle loads are drawn too. */
+  readonly hasAxles: boolean;
   readonly view: Bounds;
   readonly plots: Bounds;
   /** Scene millimetres to one millimetre of their paper. */

@@ -1,6 +1,5 @@
-import { Figures } from '../../marks/Figures.tsx';
 import type { Drawings } from '../check/assessor.ts';
-import { useFormat } from '../check/useFormat.ts';
+import { StillDrawing } from '../check/StillDrawing.tsx';
 
 interface ShaftDrawingProps {
   readonly pictures: NonNullable<Drawings['shaft']>;
@@ -8,16 +7,5 @@ interface ShaftDrawingProps {
 
 /** The drive shaft by itself: where to measure, and what to cut where something is. */
 export function ShaftDrawing({ pictures }: ShaftDrawingProps) {
-  const { svg, words } = pictures[useFormat()];
-  return (
-    <>
-      <div className="drawing-picture shaft-picture" dangerouslySetInnerHTML={{ __html: svg }} />
-      <details className="drawing-words">
-        <summary>The shaft in words</summary>
-        <p>
-          <Figures text={words} />
-        </p>
-      </details>
-    </>
-  );
+  return <StillDrawing pictures={pictures} inWords="The shaft in words" />;
 }

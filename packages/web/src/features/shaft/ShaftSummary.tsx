@@ -24,7 +24,7 @@ export function ShaftSummary({ name, replies, progress }: ShaftSummaryProps) {
         </h2>
         <p>
           {withParts} more with parts. A shaft that serves does so at every height of the lift; whether the implement
-          hooks up and lifts stands in the other table.
+          hooks up, lifts and stays upright stands in the other table.
         </p>
       </section>
       <YardProgress label="How far the shafts are" progress={progress} />

@@ -1,5 +1,4 @@
 import type { SetupDocument } from '@hitchwright/core/records';
-import { scopeWords } from '@hitchwright/core/words';
 import { lazy, Suspense, useMemo, useState } from 'react';
 import { Header } from '../../app/Header.tsx';
 import { useMedia } from '../../app/media.ts';
@@ -32,8 +31,7 @@ export function YardPage({ tractorName }: { readonly tractorName: string | null 
       </Header>
       <main>
         <p className="yard-banner">
-          <span className="stamp">Sample yard</span> Every machine in it is invented. {scopeWords}: whether it stays
-          upright is not checked yet.
+          <span className="stamp">Sample yard</span> Every machine in it is invented.
         </p>
         {tractor === null ? (
           <NoTractor name={tractorName ?? ''} />

@@ -15,7 +15,7 @@ export function YardSummary({ yard, chosen }: { readonly yard: YardState; readon
           {couplerName(chosen)} takes {tally.works} of {count} as they stand, {tally.withParts} with parts
         </h2>
         <p>
-          {tally.measureFirst} to be measured first, {tally.willNot} will not hook up, not run or not lift.
+          {tally.measureFirst} to be measured first, {tally.willNot} will not.
         </p>
       </section>
       <YardProgress label="Progress" progress={yard} />
@@ -26,8 +26,8 @@ export function YardSummary({ yard, chosen }: { readonly yard: YardState; readon
 
 function Legend() {
   const entries = [
-    ['works', 'hooks up, runs and lifts'],
-    ['withParts', 'does with parts'],
+    ['works', 'works: hooks up, runs, lifts and stays upright'],
+    ['withParts', 'works with parts'],
     ['measureFirst', 'measure first'],
     ['willNot', 'will not, and why'],
   ] as const;

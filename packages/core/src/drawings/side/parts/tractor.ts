@@ -1,5 +1,6 @@
 import { cropped } from '../../parts/crop.ts';
 import type { Bounds, Item, LineRole, Point, Stroke } from '../../scene.ts';
+import { wheelBallast } from '../../balance/wheelBallast.ts';
 import { outline, run } from '../../strokes.ts';
 import type { SideStage } from '../sideStage.ts';
 import { barBetween } from './bars.ts';
@@ -19,13 +20,18 @@ export function tractorBehind(stage: SideStage, box: Bounds, jog: number): Item[
     ...(has('fender') || has('tyre') ? [] : [fender(stage)]),
     ...(has('body') ? [] : [housing(stage, box)]),
     ...given,
+    ...wheelBallast(stage.setup, stage.answer, [0, stage.tyre.value], stage.tyre.value),
   ];
   return [...strokes.flatMap((stroke) => cropped(stroke, box)), ...pivots(stage, box), breakOff(stage, box, jog)];
 }
 
 function wheel({ tyre }: SideStage): Stroke[] {
-  const role: LineRole = tyre.standing === 'measured' ? 'ghost' : 'hidden';
-  return [1, 0.62, 0.56, 0.17].map((share) => ring(role, [0, tyre.value], tyre.value * share));
+  return wheelAt(tyre.standing === 'measured' ? 'ghost' : 'hidden', [0, tyre.value], tyre.value);
+}
+
+/** A rear wheel from the side: tread, rim and hub; only its radius is a true one. */
+export function wheelAt(role: LineRole, centre: Point, radius: number): Stroke[] {
+  return [1, 0.62, 0.56, 0.17].map((share) => ring(role, centre, radius * share));
 }
 
 function fender({ tyre }: SideStage): Stroke {

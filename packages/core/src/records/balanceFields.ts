@@ -1,0 +1,142 @@
+import { length, sized, type Rules } from './rule.ts';
+
+/** What the tractor weighs, what is put on it, and what its axles and tyres may carry [mm, kg]. */
+export const tractorBalanceFields = {
+  wheelbase: length(
+    600,
+    4000,
+    'wheelbase',
+    'Centre of the front axle to the centre of the rear axle, along the ground.',
+  ),
+  mass: sized(
+    'mass',
+    150,
+    20000,
+    'mass of the tractor',
+    'On a scale, fuel in, with the wheel weights and the tyre liquid that stay in; without driver, front weights, coupler and implement.',
+  ),
+  frontAxleMass: sized(
+    'mass',
+    30,
+    12000,
+    'mass on the front axle',
+    'Only the front wheels on the scale, the tractor as it was weighed whole.',
+  ),
+  driverMass: sized('mass', 0, 250, 'mass of the driver', 'With clothes and tools.'),
+  driverAhead: length(
+    -300,
+    2000,
+    'driver ahead of the rear axle',
+    'Plumb line from the middle of the seat; distance forward from the rear axle centre.',
+  ),
+  frontWeightMass: sized('mass', 0, 3000, 'mass of the front weights', 'All that hang on the front, together.'),
+  frontWeightAhead: length(
+    -500,
+    2500,
+    'front weights ahead of the front axle',
+    'Front axle centre to the middle of the front weights, along the ground.',
+  ),
+  frontBracketLimit: sized(
+    'mass',
+    5,
+    3000,
+    'most that the front bracket holds',
+    'From the manual: mass of all front weights together.',
+  ),
+  wheelWeightMass: sized(
+    'mass',
+    0,
+    3000,
+    'weights added to the rear wheels',
+    'Both wheels together; only what was not on when the tractor was weighed.',
+  ),
+  tyreLiquidMass: sized(
+    'mass',
+    0,
+    4000,
+    'liquid added to the rear tyres',
+    'Both tyres together; only what was not in when the tractor was weighed.',
+  ),
+  loaderMass: sized(
+    'mass',
+    20,
+    4000,
+    'mass of the front loader',
+    'From the manual: arms, frame and empty bucket or fork.',
+  ),
+  loaderAhead: length(
+    -1500,
+    2500,
+    'loader ahead of the front axle',
+    'Front axle centre to where the loader balances, arms low; behind the axle is negative.',
+  ),
+  loaderLoad: sized('mass', 0, 4000, 'load of the front loader', 'What lies in the bucket or on the fork.'),
+  loaderLoadAhead: length(
+    -500,
+    4000,
+    'load of the loader ahead of the front axle',
+    'Front axle centre to the middle of the load, arms as they carry it.',
+  ),
+  frontAxleLimit: sized('mass', 50, 12000, 'most on the front axle', 'From the plate or the manual.'),
+  rearAxleLimit: sized('mass', 50, 15000, 'most on the rear axle', 'From the plate or the manual.'),
+  totalLimit: sized('mass', 100, 20000, 'most in all', 'From the plate or the manual: tractor and all it carries.'),
+  frontTyreLimit: sized(
+    'mass',
+    30,
+    8000,
+    'most on one front tyre',
+    'From the side of the tyre or its table, at the pressure and the speed it runs at.',
+  ),
+  rearTyreLimit: sized(
+    'mass',
+    30,
+    8000,
+    'most on one rear tyre',
+    'From the side of the tyre or its table, at the pressure and the speed it runs at.',
+  ),
+  centreHeight: length(
+    150,
+    2000,
+    'height of the tractor’s centre of gravity',
+    'From a test report or the manual; above the ground, tractor alone.',
+  ),
+  frontPivotHeight: length(
+    100,
+    1200,
+    'height of the front axle’s pivot',
+    'Ground to the pin that the front axle swings on.',
+  ),
+  rearTrack: length(
+    400,
+    3000,
+    'rear track width',
+    'Middle of one rear tyre to the middle of the other, on the ground.',
+  ),
+  outerWidth: length(
+    500,
+    4000,
+    'width over the rear tyres',
+    'Outer wall of one rear tyre to the outer wall of the other.',
+  ),
+  remoteFlow: sized('flow', 2, 300, 'flow of the remotes', 'From the manual: what one remote gives, not the pump.'),
+  remotePressure: sized('pressure', 30, 400, 'pressure of the remotes', 'From the manual.'),
+} as const satisfies Rules;
+
+/** What an implement asks of a tractor’s power, hydraulics and width [mm, kW, bar, L/min, km/h]. */
+export const implementWorkFields = {
+  powerMost: sized(
+    'power',
+    1,
+    500,
+    'most power it may be driven with',
+    'From the plate or manual: the largest tractor or PTO power it is made for.',
+  ),
+  workWidth: length(150, 12000, 'working width', 'Width that it cuts, tills or clears.'),
+  workSpeed: sized('speed', 0.5, 30, 'working speed', 'Ground speed at work.'),
+  workDepth: length(10, 900, 'working depth', 'Depth of the tools below the ground.'),
+  flowWanted: sized('flow', 1, 300, 'flow wanted', 'From the plate or manual of the implement.'),
+  pressureWanted: sized('pressure', 20, 400, 'pressure wanted', 'From the plate or manual of the implement.'),
+  cylinderBore: length(20, 300, 'bore of its cylinder', 'From the manual: inside diameter of the cylinder.'),
+  cylinderRod: length(8, 200, 'rod of its cylinder', 'Caliper across the rod.'),
+  cylinderStroke: length(30, 2000, 'stroke of its cylinder', 'How far the rod comes out.'),
+} as const satisfies Rules;
