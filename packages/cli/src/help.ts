@@ -23,6 +23,11 @@ export const generalHelp = `hitchwright: will this implement go on that tractor?
                            where the front axle has least to spare
         --slope OUT        writes the ideal tipping limits at rest
 
+  hitchwright measure FILE [--json] [--units us|metric]
+      Says what to measure next, what settles most for its time first, with
+      what, how closely and where it decides; what is too close for a tape;
+      and what there is no need to measure. Exit codes as of check.
+
   hitchwright shafts FILE [--json] [--units us|metric]
       Tries every drive shaft among the setup's parts in the setup and says of
       each whether it serves at every position, and why not; the best first.
@@ -53,6 +58,7 @@ Examples
   hitchwright check examples/setups/box-blade-on-coupler.json
   hitchwright check my-setup.json --units metric --svg rear-view.svg
   cat my-setup.json | hitchwright check - --json
+  hitchwright measure examples/setups/flail-measure-first.json
   hitchwright shafts examples/setups/tiller-driven-direct.json
 
 The operator's manuals, the makers and local rules come before any answer here.

@@ -1,4 +1,5 @@
 import { checkCommand } from './commands/check.ts';
+import { measureCommand } from './commands/measure.ts';
 import { schemaCommand } from './commands/schema.ts';
 import { shaftsCommand } from './commands/shafts.ts';
 import { exitCodes, UsageError } from './exit.ts';
@@ -6,6 +7,7 @@ import { generalHelp } from './help.ts';
 
 const commands: Readonly<Record<string, (words: readonly string[]) => Promise<number> | number>> = {
   check: checkCommand,
+  measure: measureCommand,
   shafts: shaftsCommand,
   schema: schemaCommand,
 };

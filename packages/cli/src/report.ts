@@ -42,9 +42,13 @@ export function report(answer: Answer, setup: Setup, system: UnitSystem): string
     findingLines(answer, setup, system),
     list(
       'To measure',
-      answer.findings.map((finding) => askOf(finding, system)),
+      openFindings(answer).map((finding) => askOf(finding, system)),
     ),
     list('Parts and adjustments that cure it (each tried and checked again)', cureLines(answer, system)),
+    list(
+      'May cure it, once more is known',
+      (answer.perhaps?.cures ?? []).map((cure) => cureText(cure, system)),
+    ),
     list(
       'Other ways',
       answer.alternatives.map((alternative) => alternativeText(alternative, system)),
@@ -69,6 +73,12 @@ export function report(answer: Answer, setup: Setup, system: UnitSystem): string
     ),
   ];
   return `${blocks.filter((block) => block !== '').join('\n\n')}\n`;
+}
+
+/** What is open as it stands, and with what may cure it. */
+function openFindings({ findings, perhaps }: Answer): readonly Finding[] {
+  const open = perhaps?.open ?? [];
+  return [...findings.filter(({ id }) => !open.some((one) => one.id === id)), ...open];
 }
 
 function question({ tractor, coupler, implement }: Setup): string {

@@ -36,6 +36,7 @@ export function answerJson(answer: Answer, setup: Setup, system: UnitSystem) {
     outcomes: answer.outcomes,
     findings: answer.findings.map((finding) => findingJson(finding, setup, system)),
     cures: answer.cures.map((cure) => cureJson(cure, system)),
+    perhaps: perhapsJson(answer, setup, system),
     setPrice: setPriceText(answer.cures),
     everySetTried: answer.everySetTried,
     alternatives: answer.alternatives.map((alternative) => alternativeJson(alternative, system)),
@@ -65,6 +66,14 @@ function findingJson(finding: Finding, setup: Setup, system: UnitSystem) {
 
 function cureJson(cure: Cure, system: UnitSystem) {
   return { ...cure, text: cureText(cure, system) };
+}
+
+function perhapsJson({ perhaps }: Answer, setup: Setup, system: UnitSystem) {
+  if (perhaps === null) return null;
+  return {
+    cures: perhaps.cures.map((cure) => ({ ...cure, text: cureText(cure, system) })),
+    open: perhaps.open.map((finding) => findingJson(finding, setup, system)),
+  };
 }
 
 function alternativeJson(alternative: Alternative, system: UnitSystem) {

@@ -1,5 +1,5 @@
 import type { Alternative, Answer, Outcome } from '../engine/assess/index.ts';
-import { topicOf, type Finding, type Threshold } from '../engine/findings/index.ts';
+import { topicOf, type CheckId, type Finding, type Threshold } from '../engine/findings/index.ts';
 import { fieldRules, type Setup } from '../records/index.ts';
 import { printQuantity, type Dimension, type Rounding, type UnitSystem } from '../units/index.ts';
 import { checkWords } from './checks.ts';
@@ -76,8 +76,11 @@ export function becauseOf(answer: Answer, setup: Setup, system: UnitSystem): str
   if (lead === null) return null;
   const cured = answer.findings.find((finding) => finding.core && finding.status === 'cured');
   const reason = reasonOf(lead, setup, system);
+  if (lead.status === 'fail' && answer.perhaps !== null) return `${reason} ${perhapsWords}`;
   return lead.status === 'undecided' && cured !== undefined ? `${sentenceOf(cured, setup, system)} ${reason}` : reason;
 }
+
+const perhapsWords = 'Whether what is on the list of parts cures it depends on what is not measured yet.';
 
 /** Why the leading finding leads. */
 function reasonOf(lead: Finding, setup: Setup, system: UnitSystem): string {
@@ -96,11 +99,7 @@ function reasonOf(lead: Finding, setup: Setup, system: UnitSystem): string {
 export function askOf(finding: Finding, system: UnitSystem): string | null {
   const [first] = finding.asks;
   if (finding.status !== 'undecided' || first === undefined) return null;
-  const decides = decidesText(
-    first,
-    system,
-    { hooksUp: 'it fits', runs: 'it runs', lifts: 'it lifts', staysUpright: 'it stays upright' }[topicOf(finding.id)],
-  );
+  const decides = decidesText(first, system, outcomeWords(finding.id));
   if (decides !== '') return `Measure the ${labelOf(first.path)}: ${decides} ${howToMeasure(first.path)}`.trim();
   const open = finding.asks.filter(({ path }) => !path.includes('washer')).slice(0, 4);
   if (open.length === 1)
@@ -111,7 +110,13 @@ export function askOf(finding: Finding, system: UnitSystem): string | null {
   return `Measure the ${open.map(({ path }) => labelOf(path)).join(', the ')}: together they decide it.`;
 }
 
-function decidesText({ path, passes, fails }: Threshold, system: UnitSystem, outcome: string): string {
+/** What a check that holds comes to: `it fits`. */
+export function outcomeWords(id: CheckId): string {
+  return { hooksUp: 'it fits', runs: 'it runs', lifts: 'it lifts', staysUpright: 'it stays upright' }[topicOf(id)];
+}
+
+/** Where a figure decides by itself: `between 14 5/8 and 15 3/8 in and it fits.`, or an empty text. */
+export function decidesText({ path, passes, fails }: Threshold, system: UnitSystem, outcome: string): string {
   const rule = fieldRules.get(fieldOf(path));
   if (rule === undefined) return '';
   const ends: Ends = { ...rule, system };

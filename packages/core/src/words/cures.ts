@@ -1,6 +1,7 @@
-import type { Cure } from '../engine/assess/index.ts';
+import type { Candidate } from '../engine/assess/index.ts';
 import type { Price } from '../records/index.ts';
 import { printBoth, type UnitSystem } from '../units/index.ts';
+import { sentenceCase } from './sentenceCase.ts';
 
 /**
  * What a cure is, in one line.
@@ -9,13 +10,13 @@ import { printBoth, type UnitSystem } from '../units/index.ts';
  * @param system unit system to write in [us | metric]
  * @returns one line [text]
  */
-export function cureText(cure: Cure, system: UnitSystem): string {
+export function cureText(cure: Candidate, system: UnitSystem): string {
   const back = cure.returnable ? '' : ' Can’t be returned once cut.';
   return `${sentenceCase(whatOf(cure, system))}.${costOf(cure)}${back}`;
 }
 
 /** What it costs in all, where that is known: ` USD 255.00.` */
-function costOf({ price, count }: Cure): string {
+function costOf({ price, count }: Candidate): string {
   return price === null ? '' : ` ${priceText({ ...price, amount: price.amount * count })}.`;
 }
 
@@ -30,7 +31,7 @@ export function priceText({ amount, currency }: Price): string {
 }
 
 /** What is done, with how much of it in the person’s units. */
-const doings: Readonly<Record<Cure['kind'], (cure: Cure, amount: string) => string>> = {
+const doings: Readonly<Record<Candidate['kind'], (cure: Candidate, amount: string) => string>> = {
   part: (cure) =>
     cure.on === 'shaft' ? `${named(cure)} as the drive shaft for this pair` : `${named(cure)}${placeOf(cure)}`,
   reversePins: () => 'turn the lower pins round',
@@ -46,22 +47,18 @@ const doings: Readonly<Record<Cure['kind'], (cure: Cure, amount: string) => stri
 /** More than this off or on both halves is much: about the overlap that a shaft needs at all [mm], our own choice. */
 const much = 150;
 
-function ifMuch({ amount }: Cure): string {
+function ifMuch({ amount }: Candidate): string {
   return amount !== null && amount > much ? ' – so much that another shaft is the better buy' : '';
 }
 
-function whatOf(cure: Cure, system: UnitSystem): string {
+function whatOf(cure: Candidate, system: UnitSystem): string {
   return doings[cure.kind](cure, cure.amount === null ? '' : printBoth(cure.amount, 'length', { system }));
 }
 
-function named({ part }: Cure): string {
+function named({ part }: Candidate): string {
   return part ?? '';
 }
 
-function placeOf({ on }: Cure): string {
+function placeOf({ on }: Candidate): string {
   return on === 'coupler.front' ? ' on the front of the coupler' : '';
-}
-
-function sentenceCase(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,3 +1,4 @@
+export { restWords, suggestionDetails, suggestionText, toolWords } from './advice.ts';
 export { alternativeText, askOf, becauseOf, cellText, topicLine, topicWords, verdictWords } from './answer.ts';
 export { cureText } from './cures.ts';
 export { asksWhetherDriven, driveLead, driveSpare, serveText, serveWords, type Driven } from './drive.ts';

@@ -1,6 +1,6 @@
-import { fieldRules, readSetup, type InputError, type SetupDocument } from '../../records/index.ts';
-import { answerFrom, judgeSetup, type Answer, type SetupJudgement } from '../assess/index.ts';
-import type { CheckId, Finding, NamedCheck, Threshold } from '../findings/index.ts';
+import { fieldRules, readSetup, withEdits, type InputError, type SetupDocument } from '../../records/index.ts';
+import { answerFrom, judgeSetup, type Answer, type Perhaps, type SetupJudgement } from '../assess/index.ts';
+import type { CheckId, Depth, Finding, NamedCheck, Threshold } from '../findings/index.ts';
 import { middle, width, type Interval } from '../geometry/index.ts';
 import type { Entry } from '../inputs/index.ts';
 import { marginOf, reader, withCare, withRange, type Box } from '../proof/index.ts';
@@ -45,26 +45,43 @@ export type Advised =
  * itself stays proven: advice only says in which order to read.
  *
  * @param document a setup document [JSON]
+ * @param depth whether to work out where each figure would decide [flags]
  * @returns the answer and what to read next, or every error in the input [InputError codes]
  */
-export function advise(document: SetupDocument): Advised {
+export function advise(document: SetupDocument, depth: Depth = { thresholds: true }): Advised {
   const reading = readSetup(document);
   if (!reading.ok) return reading;
-  const judgement = judgeSetup(reading.setup, { thresholds: true });
-  const answer = answerFrom(document, judgement, { full: false });
+  const asItStands = judgeSetup(reading.setup, depth);
+  const answer = answerFrom(document, asItStands, { full: false });
   const settled = answer.verdict !== 'measureFirst';
-  const open = answer.findings.filter(({ core, status }) => core && status === 'undecided');
+  const judgement = answer.perhaps === null ? asItStands : (withCures(document, answer.perhaps, depth) ?? asItStands);
+  const open = judgement.findings.filter(({ core, status }) => core && status === 'undecided');
   const next = settled ? [] : ranked(judgement, open);
   const told = new Set(next.flatMap(({ tellsOn }) => tellsOn));
   const tooClose = settled ? [] : open.map(({ id }) => id).filter((id) => !told.has(id));
-  return { ok: true, advice: { answer, settled, next, tooClose, needless: needlessIn(answer, next) } };
+  return { ok: true, advice: { answer, settled, next, tooClose, needless: needlessIn(judgement, next) } };
 }
 
-/** What nobody read and no open check asks for. */
-function needlessIn({ assumed }: Answer, next: readonly Suggestion[]): string[] {
+/** The setup with what may cure it: what is open there decides whether it does. */
+function withCures(document: SetupDocument, { cures }: Perhaps, depth: Depth): SetupJudgement | null {
+  const edits = cures.flatMap((cure) => cure.edits);
+  const reading = readSetup(withEdits(document, edits));
+  return reading.ok ? judgeSetup(reading.setup, depth) : null;
+}
+
+/** What nobody read as closely as it could be, and no open check asks for. */
+function needlessIn({ question }: SetupJudgement, next: readonly Suggestion[]): string[] {
   const wanted = new Set(next.map(({ path }) => path));
-  const fields = assumed.map(({ path }) => fieldOf(path)).filter((path) => fieldRules.has(path) && !wanted.has(path));
+  const coarse = question.ledger.entries.filter(
+    ({ role, range, path }) => role === 'uncertain' && width(range) > closely(readingOf(path, middle(range)).accuracy),
+  );
+  const fields = coarse.map(({ path }) => fieldOf(path)).filter((path) => fieldRules.has(path) && !wanted.has(path));
   return [...new Set(fields)];
+}
+
+/** A range no wider than this is as close as the tool reads it [unit of the accuracy]. */
+function closely(accuracy: number): number {
+  return 2.1 * accuracy;
 }
 
 function ranked(judgement: SetupJudgement, open: readonly Finding[]): Suggestion[] {
@@ -113,7 +130,7 @@ function gainsOn({ question, setting }: SetupJudgement, check: NamedCheck): Gain
   return [...groupedByField(entries)].flatMap(([path, ends]): Gain[] => {
     const about = Math.max(...ends.map(({ index }) => Math.abs(middle(box[index] as Interval))));
     const { accuracy } = readingOf(path, about);
-    if (ends.every(({ index }) => width(box[index] as Interval) <= 2.1 * accuracy)) return [];
+    if (ends.every(({ index }) => width(box[index] as Interval) <= closely(accuracy))) return [];
     const gains = strata.map((share) => gainOf(before, marginIn(readAt(box, ends, share, accuracy))));
     return [{ path, about, gain: gains.reduce((sum, gain) => sum + gain, 0) / gains.length }];
   });

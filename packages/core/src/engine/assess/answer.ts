@@ -19,6 +19,13 @@ export interface Cure extends Candidate {
   readonly inSmallestSet: boolean;
 }
 
+/** What may cure what fails, once more is known. */
+export interface Perhaps {
+  readonly cures: readonly Candidate[];
+  /** What is open with all of it applied. */
+  readonly open: readonly Finding[];
+}
+
 /** Another way to hook up, checked like the setup itself. */
 export interface Alternative {
   readonly kind: 'leaveCouplerOff' | 'otherCoupler';
@@ -80,6 +87,8 @@ export interface Answer {
   readonly lead: Finding | null;
   readonly findings: readonly Finding[];
   readonly cures: readonly Cure[];
+  /** Where no set of what is on the list is shown to cure what fails: one that may, and what is open with it; else null. */
+  readonly perhaps: Perhaps | null;
   /** No set of what is on the list was passed over in the search for one that cures everything. */
   readonly everySetTried: boolean;
   readonly alternatives: readonly Alternative[];

@@ -4,6 +4,7 @@ import { summariseCategory } from '../hookup/index.ts';
 import { basisOf } from '../lift/index.ts';
 import { reader } from '../proof/index.ts';
 import type { Alternative, Answer, Assessment, CautionId, Cure } from './answer.ts';
+import type { Candidate } from './candidate.ts';
 import { seekCures } from './cures.ts';
 import { usedFigures } from './figures.ts';
 import { judgeSetup, type SetupJudgement } from './judgeSetup.ts';
@@ -45,22 +46,24 @@ export function assess(document: SetupDocument, options: AssessOptions = { full:
  */
 export function answerFrom(document: SetupDocument, judgement: SetupJudgement, options: AssessOptions): Answer {
   const { setup } = judgement.question.joint;
-  const { cures, searched } = seekCures(document, judgement);
+  const { cures, searched, perhaps } = seekCures(document, judgement);
+  const mayBeCured = perhaps.length > 0;
   const failing = judgement.findings.filter(({ core, status }) => core && status === 'fail');
   const findings = judgement.findings.map((finding) => cured(finding, cures, failing));
   const figures = usedFigures(judgement);
   return {
     hold: judgement.question.joint.hold,
     outcomes: {
-      hooksUp: outcomeOf(onTopic(findings, 'hooksUp')),
-      runs: outcomeOf(onTopic(findings, 'runs')),
-      lifts: outcomeOf(onTopic(findings, 'lifts')),
-      staysUpright: outcomeOf(onTopic(findings, 'staysUpright')),
+      hooksUp: outcomeOf(onTopic(findings, 'hooksUp'), mayBeCured),
+      runs: outcomeOf(onTopic(findings, 'runs'), mayBeCured),
+      lifts: outcomeOf(onTopic(findings, 'lifts'), mayBeCured),
+      staysUpright: outcomeOf(onTopic(findings, 'staysUpright'), mayBeCured),
     },
-    verdict: outcomeOf(findings),
+    verdict: outcomeOf(findings, mayBeCured),
     lead: leadOf(findings),
     findings,
     cures,
+    perhaps: mayBeCured ? { cures: perhaps, open: openWith(document, perhaps, options) } : null,
     everySetTried: searched,
     alternatives: options.full === true ? alternativesTo(document, setup, findings, options.couplers ?? []) : [],
     turn: turnOf(judgement),
@@ -76,6 +79,19 @@ export function answerFrom(document: SetupDocument, judgement: SetupJudgement, o
     cautions: cautionsFor(setup, findings, cures),
     assumed: assumedBy(findings),
   };
+}
+
+/** What is open once candidates are applied. */
+function openWith(document: SetupDocument, candidates: readonly Candidate[], options: AssessOptions): Finding[] {
+  const reading = readSetup(
+    withEdits(
+      document,
+      candidates.flatMap(({ edits }) => edits),
+    ),
+  );
+  if (!reading.ok) return [];
+  const { findings } = judgeSetup(reading.setup, { thresholds: options.full === true });
+  return findings.filter(({ core, status }) => core && status === 'undecided');
 }
 
 /**

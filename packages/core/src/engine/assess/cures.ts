@@ -14,6 +14,8 @@ import { isMet, isToCure, isWorse, openTrials, type Trials } from './trials.ts';
 export interface Cures {
   readonly cures: readonly Cure[];
   readonly searched: boolean;
+  /** Candidates that nothing shows to fail together, where no set is shown to hold: readings may yet tell. */
+  readonly perhaps: readonly Candidate[];
 }
 
 interface Trial {
@@ -32,20 +34,18 @@ interface Trial {
  */
 export function seekCures(document: SetupDocument, judgement: SetupJudgement): Cures {
   const { findings } = judgement;
-  if (!findings.some(isToCure)) return { cures: [], searched: true };
+  if (!findings.some(isToCure)) return { cures: [], searched: true, perhaps: [] };
   const candidates = candidatesOf(document, judgement);
   const trials = openTrials(document, findings);
-  const { set, searched } = smallestSet(
-    trials,
-    candidates,
-    findings.filter(isToCure).map(({ id }) => id),
-  );
+  const failing = findings.filter(isToCure).map(({ id }) => id);
+  const { set, searched } = smallestSet(trials, candidates, failing, 'holds');
+  const perhaps = set === null ? smallestSet(trials, candidates, failing, 'mayHold').set : null;
   const offered = triedOut(trials, findings, candidates, set ?? []);
   const cures = offered.map(({ candidate, cures: ids }): Cure => {
     const inSmallestSet = set?.includes(candidate) ?? false;
     return { ...candidate, cures: ids, inSmallestSet };
   });
-  return { cures, searched };
+  return { cures, searched, perhaps: perhaps ?? [] };
 }
 
 /** Everything on the list that could help, what can be given back and alters nothing first. */

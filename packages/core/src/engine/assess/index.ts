@@ -1,3 +1,4 @@
+export type { Candidate } from './candidate.ts';
 export type {
   Alternative,
   Answer,
@@ -5,6 +6,7 @@ export type {
   CautionId,
   Cure,
   Outcome,
+  Perhaps,
   RuledOutcome,
   SteeredOutcome,
 } from './answer.ts';

@@ -1,6 +1,6 @@
 import type { CheckId } from '../findings/index.ts';
 import type { Candidate } from './candidate.ts';
-import type { Left, Trials } from './trials.ts';
+import type { Demand, Left, Trials } from './trials.ts';
 
 /** Candidates taken together at most, and setups judged at most, for all failures and for one: a shelf is short and a set is small. */
 const largestSet = 5;
@@ -15,7 +15,7 @@ export interface SmallestSet {
 
 /** A search: what is left with some candidates, what there is to add, and how far to go. */
 interface Search {
-  readonly leftWith: Trials['leftWith'];
+  readonly leftWith: (set: readonly Candidate[]) => readonly Left[] | null;
   readonly candidates: readonly Candidate[];
   readonly isSpent: () => boolean;
 }
@@ -28,22 +28,25 @@ interface Search {
  * @param trials setups with candidates applied [record]
  * @param candidates the list, what is better liked first [list]
  * @param failing the checks to be cured [ids]
+ * @param demand whether everything has to hold, or only may [name]
  * @returns the set, or null, and whether all were tried [record]
  */
 export function smallestSet(
   trials: Trials,
   candidates: readonly Candidate[],
   failing: readonly CheckId[],
+  demand: Demand,
 ): SmallestSet {
   const within = (most: number): (() => boolean) => {
     const start = trials.spent();
     return () => trials.spent() - start >= most;
   };
   for (const id of failing) {
-    const alone = seek({ leftWith: trials.leftOf(id), candidates, isSpent: within(mostTrialsForOne) });
+    const leftOf = trials.leftOf(id);
+    const alone = seek({ leftWith: (set) => leftOf(set, demand), candidates, isSpent: within(mostTrialsForOne) });
     if (alone.set === null && alone.searched) return alone;
   }
-  return seek({ leftWith: trials.leftWith, candidates, isSpent: within(mostTrials) });
+  return seek({ leftWith: (set) => trials.leftWith(set, demand), candidates, isSpent: within(mostTrials) });
 }
 
 function seek(search: Search): SmallestSet {

@@ -16,12 +16,18 @@ const reaches: readonly (readonly [RegExp, readonly Part[]])[] = [
   [/(Bushing(Inside|Outside|Length)|\.clevisGap)$/, ['joints']],
 ];
 
+/**
+ * What is asked of a set: that everything holds with it, or only that nothing is shown to fail, so that readings may yet show
+ * that it cures.
+ */
+export type Demand = 'holds' | 'mayHold';
+
 /** Setups with some candidates applied, each judged once; a change judges again only what it can reach. */
 export interface Trials {
   /** What of the failures is left, and what has become worse, with some candidates applied; null where they can’t be applied together. */
-  readonly leftWith: (set: readonly Candidate[]) => readonly Left[] | null;
+  readonly leftWith: (set: readonly Candidate[], demand: Demand) => readonly Left[] | null;
   /** The same of one check by itself, as far as it shows in its own part. */
-  readonly leftOf: (id: CheckId) => (set: readonly Candidate[]) => readonly Left[] | null;
+  readonly leftOf: (id: CheckId) => (set: readonly Candidate[], demand: Demand) => readonly Left[] | null;
   /** Every finding with some candidates applied; null where they can’t be applied together. */
   readonly findingsWith: (set: readonly Candidate[]) => readonly Finding[] | null;
   /** What the parts that one candidate reaches come to with it alone; null where it can’t be applied. */
@@ -67,26 +73,29 @@ export function openTrials(document: SetupDocument, before: readonly Finding[]):
     judged.set(key, made);
     return made;
   };
-  const isLeft = (finding: Finding): boolean => isUnsatisfied(was.get(finding.id), finding);
+  const isLeft =
+    (demand: Demand) =>
+    (finding: Finding): boolean =>
+      unsatisfied[demand](was.get(finding.id), finding);
   return {
-    leftWith: (set) => {
+    leftWith: (set, demand) => {
       for (const part of parts) {
-        const left = findings(set, part)?.filter(isLeft) ?? null;
+        const left = findings(set, part)?.filter(isLeft(demand)) ?? null;
         if (left === null) return null;
         if (left.length > 0) return left.map((finding) => leftIn(part, finding));
       }
       // What fails only together fails by a setting that is shared: anything may help.
       return (
         findings(set, 'everything')
-          ?.filter(isLeft)
+          ?.filter(isLeft(demand))
           .map(({ id }) => ({ id, mayHelp: () => true })) ?? null
       );
     },
-    leftOf: (id) => (set) => {
+    leftOf: (id) => (set, demand) => {
       const part = partOf(id);
       return (
         findings(set, part)
-          ?.filter((finding) => finding.id === id && isLeft(finding))
+          ?.filter((finding) => finding.id === id && isLeft(demand)(finding))
           .map((finding) => leftIn(part, finding)) ?? null
       );
     },
@@ -159,9 +168,11 @@ function setupWith(document: SetupDocument, candidates: readonly Candidate[]): S
   return reading?.ok === true ? reading.setup : null;
 }
 
-function isUnsatisfied(before: Finding | undefined, after: Finding): boolean {
-  return before !== undefined && (isWorse(before, after) || (isToCure(before) && !isMet(after)));
-}
+const unsatisfied: Readonly<Record<Demand, (before: Finding | undefined, after: Finding) => boolean>> = {
+  holds: (before, after) => before !== undefined && (isWorse(before, after) || (isToCure(before) && !isMet(after))),
+  mayHold: (before, after) =>
+    before !== undefined && after.status === 'fail' && (isToCure(before) || before.status !== 'fail'),
+};
 
 /** What stands beside the verdict may go on failing: no part is asked to cure it. */
 export function isToCure({ core, status }: Finding): boolean {
