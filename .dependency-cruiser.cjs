@@ -19,7 +19,7 @@ const layerRules = layers.map((layer) => ({
   to: { path: `${core}(?!(${[layer, ...mayUse[layer]].join('|')})/)` },
 }));
 
-/** Inside engine, imports run one way too: tools ← inputs ← findings ← joint ← topics ← assess, which calls them all; shaft and balance hang on the lift. */
+/** Inside engine, imports run one way too: tools ← inputs ← findings ← joint ← topics ← assess, which calls them all; shaft and balance hang on the lift, and advice asks assess. */
 const engineLayers = [
   'geometry',
   'formula',
@@ -34,6 +34,7 @@ const engineLayers = [
   'balance',
   'power',
   'assess',
+  'advice',
 ];
 const engineMayUse = {
   geometry: [],
@@ -49,6 +50,7 @@ const engineMayUse = {
   balance: ['geometry', 'formula', 'linkage', 'proof', 'inputs', 'findings', 'joint', 'lift'],
   power: ['geometry', 'proof', 'inputs', 'findings', 'joint'],
   assess: ['geometry', 'proof', 'inputs', 'findings', 'joint', 'hookup', 'lift', 'shaft', 'balance', 'power'],
+  advice: ['geometry', 'proof', 'inputs', 'findings', 'assess'],
 };
 const engineRules = engineLayers.map((layer) => ({
   name: `engine-layer-${layer}`,

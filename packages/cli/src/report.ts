@@ -10,6 +10,7 @@ import {
   cautionWords,
   cureText,
   labelOf,
+  openFindings,
   remarksBesideAxles,
   ruledText,
   setPriceText,
@@ -73,12 +74,6 @@ export function report(answer: Answer, setup: Setup, system: UnitSystem): string
     ),
   ];
   return `${blocks.filter((block) => block !== '').join('\n\n')}\n`;
-}
-
-/** What is open as it stands, and with what may cure it. */
-function openFindings({ findings, perhaps }: Answer): readonly Finding[] {
-  const open = perhaps?.open ?? [];
-  return [...findings.filter(({ id }) => !open.some((one) => one.id === id)), ...open];
 }
 
 function question({ tractor, coupler, implement }: Setup): string {

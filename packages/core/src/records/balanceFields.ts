@@ -12,7 +12,7 @@ export const tractorBalanceFields = {
     'mass',
     150,
     20000,
-    'mass of the tractor',
+    'mass',
     'On a scale, fuel in, with the wheel weights and the tyre liquid that stay in; without driver, front weights, coupler and implement.',
   ),
   frontAxleMass: sized(
@@ -97,7 +97,7 @@ export const tractorBalanceFields = {
   centreHeight: length(
     150,
     2000,
-    'height of the tractor’s centre of gravity',
+    'height of the centre of gravity',
     'From a test report or the manual; above the ground, tractor alone.',
   ),
   frontPivotHeight: length(

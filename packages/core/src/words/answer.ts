@@ -90,6 +90,17 @@ function reasonOf(lead: Finding, setup: Setup, system: UnitSystem): string {
 }
 
 /**
+ * The findings of an answer, those that are open with what may cure it in the place of those as it stands.
+ *
+ * @param answer the answer [record]
+ * @returns findings [list]
+ */
+export function openFindings({ findings, perhaps }: Pick<Answer, 'findings' | 'perhaps'>): readonly Finding[] {
+  const open = perhaps?.open ?? [];
+  return [...findings.filter(({ id }) => !open.some((one) => one.id === id)), ...open];
+}
+
+/**
  * What to measure for an undecided finding and where the figure decides; null where nothing can be measured.
  *
  * @param finding the finding [record]

@@ -4,12 +4,14 @@ import { fieldRules } from '../../records/index.ts';
 import {
   bestSetting,
   everySettingFails,
+  likelySetting,
   midpoint,
   nearlyZero,
   rankOf,
   reader,
   withRange,
   workShare,
+  type Box,
   type Problem,
 } from '../proof/index.ts';
 import type { Threshold } from './finding.ts';
@@ -114,6 +116,8 @@ interface Probe {
   readonly at: number;
   readonly outcome: Outcome;
   readonly certain: number;
+  /** False where the middle of everything else shows that it can't pass. */
+  readonly isHopeful: boolean;
 }
 
 function evenly(asked: Asked, index: number, range: Interval): Probe[] {
@@ -125,7 +129,8 @@ function evenly(asked: Asked, index: number, range: Interval): Probe[] {
 function withPeaks(asked: Asked, index: number, probes: readonly Probe[]): Probe[] {
   return probes.flatMap((here, i) => {
     const [before, after] = [probes[i - 1] ?? here, probes[i + 1] ?? here];
-    if (here.outcome === 'passes' || here.certain < before.certain || here.certain < after.certain) return [here];
+    if (!here.isHopeful || here.outcome === 'passes' || here.certain < before.certain || here.certain < after.certain)
+      return [here];
     const top = peak(asked, index, before.at, after.at);
     if (top.outcome !== 'passes') return [here];
     return top.at < here.at ? [top, here] : [here, top];
@@ -157,7 +162,20 @@ function crossing(asked: Asked, index: number, between: Interval, outcome: Outco
 
 function probe({ problem, effort }: Asked, index: number, at: number): Probe {
   const box = withRange(problem.box, index, { low: at, high: at });
+  if (effort === thrifty) return thriftyProbe(problem, box, at);
   const certain = bestSetting(problem, box, -nearlyZero).value;
-  if (certain >= -nearlyZero) return { at, certain, outcome: 'passes' };
-  return { at, certain, outcome: everySettingFails(problem, box, effort.cover) ? 'fails' : 'open' };
+  const isHopeful = true;
+  if (certain >= -nearlyZero) return { at, certain, isHopeful, outcome: 'passes' };
+  return { at, certain, isHopeful, outcome: everySettingFails(problem, box, effort.cover) ? 'fails' : 'open' };
+}
+
+/** Where bounds are costly, the middle of everything else says which of the two is worth proving. */
+function thriftyProbe(problem: Problem, box: Box, at: number): Probe {
+  const likely = likelySetting(problem, box).value;
+  if (likely < -nearlyZero) {
+    const outcome = everySettingFails(problem, box, thrifty.cover) ? 'fails' : 'open';
+    return { at, certain: likely, isHopeful: false, outcome };
+  }
+  const certain = bestSetting(problem, box, -nearlyZero).value;
+  return { at, certain, isHopeful: true, outcome: certain >= -nearlyZero ? 'passes' : 'open' };
 }

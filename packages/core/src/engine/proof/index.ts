@@ -23,4 +23,4 @@ export {
   type ChoiceRange,
   type Problem,
 } from './problem.ts';
-export { bestSetting, everySettingFails } from './setting.ts';
+export { bestSetting, everySettingFails, likelySetting } from './setting.ts';

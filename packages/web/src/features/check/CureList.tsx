@@ -23,8 +23,8 @@ export interface CureListProps {
 
 /** The parts list under the drawing: what cures it, and other ways to hook up. */
 export function CureList({ answered: { answer, drawings }, applied, onApply, onUndo }: CureListProps) {
-  const { cures, alternatives } = answer;
-  if (cures.length === 0 && alternatives.length === 0 && applied === null) return null;
+  const { cures, alternatives, perhaps } = answer;
+  if (cures.length === 0 && alternatives.length === 0 && perhaps === null && applied === null) return null;
   return (
     <section className="cures" aria-labelledby="cures-title">
       <h2 id="cures-title" className="unseen" tabIndex={-1}>
@@ -69,12 +69,21 @@ export function CureList({ answered: { answer, drawings }, applied, onApply, onU
   );
 }
 
-/** What the smallest set costs, and whether a smaller one may have been missed. */
-function SetNote({ answer: { cures, everySetTried } }: { readonly answer: Answered['answer'] }) {
+/** What the smallest set costs, whether a smaller one may have been missed, and what may cure it once more is known. */
+function SetNote({ answer: { cures, everySetTried, perhaps } }: { readonly answer: Answered['answer'] }) {
+  const { system } = usePreferences();
   const price = setPriceText(cures);
+  const may =
+    perhaps === null
+      ? null
+      : `May cure it, once more is known: ${perhaps.cures.map((cure) => cureText(cure, system)).join(' ')}`;
   const untried = everySetTried ? null : 'Not every combination of what is on the list was tried.';
-  const said = [price, untried].filter((text) => text !== null);
-  return said.length === 0 ? null : <p className="cure-set">{said.join(' ')}</p>;
+  const said = [price, may, untried].filter((text) => text !== null);
+  return said.length === 0 ? null : (
+    <p className="cure-set">
+      <Figures text={said.join(' ')} />
+    </p>
+  );
 }
 
 const ranks: readonly Alternative['outcome'][] = [
