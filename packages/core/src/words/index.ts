@@ -1,5 +1,14 @@
 export { restWords, suggestionDetails, suggestionText, toolWords } from './advice.ts';
-export { alternativeText, askOf, becauseOf, cellText, topicLine, topicWords, verdictWords } from './answer.ts';
+export {
+  alternativeText,
+  askOf,
+  becauseOf,
+  cellText,
+  openFindings,
+  topicLine,
+  topicWords,
+  verdictWords,
+} from './answer.ts';
 export { cureText } from './cures.ts';
 export { asksWhetherDriven, driveLead, driveSpare, serveText, serveWords, type Driven } from './drive.ts';
 export {

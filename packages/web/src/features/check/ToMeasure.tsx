@@ -1,5 +1,5 @@
 import type { Answer } from '@hitchwright/core/assess';
-import { askOf, fieldOf } from '@hitchwright/core/words';
+import { askOf, fieldOf, openFindings } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 
@@ -14,7 +14,7 @@ interface ToMeasureProps {
 /** What to measure, with the figure that decides, and the way to its field. */
 export function ToMeasure({ answer, onMeasure }: ToMeasureProps) {
   const { system } = usePreferences();
-  const asks = answer.findings.flatMap((finding) => {
+  const asks = openFindings(answer).flatMap((finding) => {
     const text = askOf(finding, system);
     const path = finding.asks[0]?.path;
     return text === null || path === undefined ? [] : [{ id: finding.id, text, field: fieldOf(path) }];
