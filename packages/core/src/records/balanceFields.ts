@@ -12,7 +12,7 @@ export const tractorBalanceFields = {
     'mass',
     150,
     20000,
-    'mass',
+    'mass of the tractor',
     'On a scale, fuel in, with the wheel weights and the tyre liquid that stay in; without driver, front weights, coupler and implement.',
   ),
   frontAxleMass: sized(

@@ -38,7 +38,8 @@ export function labelOf(path: string): string {
   const rule = fieldRules.get(field);
   if (rule === undefined) return others[path] ?? path;
   const machine = machines[field.slice(0, field.lastIndexOf('.'))] ?? field;
-  return `${rule.label} of the ${machine}${end}`;
+  const owner = rule.label.endsWith(`of the ${machine}`) ? '' : ` of the ${machine}`;
+  return `${rule.label}${owner}${end}`;
 }
 
 /**

@@ -51,15 +51,28 @@ export type Advised =
 export function advise(document: SetupDocument, depth: Depth = { thresholds: true }): Advised {
   const reading = readSetup(document);
   if (!reading.ok) return reading;
-  const asItStands = judgeSetup(reading.setup, depth);
-  const answer = answerFrom(document, asItStands, { full: false });
+  const judgement = judgeSetup(reading.setup, depth);
+  const answer = answerFrom(document, judgement, { full: false });
+  return { ok: true, advice: adviceFrom(document, judgement, answer, depth) };
+}
+
+/**
+ * The same for a setup that was judged and answered.
+ *
+ * @param document the setup as written [JSON]
+ * @param asItStands the same, judged [record]
+ * @param answer the answer to it [record]
+ * @param depth whether to work out where each figure would decide [flags]
+ * @returns what to read next [record]
+ */
+export function adviceFrom(document: SetupDocument, asItStands: SetupJudgement, answer: Answer, depth: Depth): Advice {
   const settled = answer.verdict !== 'measureFirst';
   const judgement = answer.perhaps === null ? asItStands : (withCures(document, answer.perhaps, depth) ?? asItStands);
   const open = judgement.findings.filter(({ core, status }) => core && status === 'undecided');
   const next = settled ? [] : ranked(judgement, open);
   const told = new Set(next.flatMap(({ tellsOn }) => tellsOn));
   const tooClose = settled ? [] : open.map(({ id }) => id).filter((id) => !told.has(id));
-  return { ok: true, advice: { answer, settled, next, tooClose, needless: needlessIn(judgement, next) } };
+  return { answer, settled, next, tooClose, needless: needlessIn(judgement, next) };
 }
 
 /** The setup with what may cure it: what is open there decides whether it does. */
@@ -72,8 +85,10 @@ function withCures(document: SetupDocument, { cures }: Perhaps, depth: Depth): S
 /** What nobody read as closely as it could be, and no open check asks for. */
 function needlessIn({ question }: SetupJudgement, next: readonly Suggestion[]): string[] {
   const wanted = new Set(next.map(({ path }) => path));
+  const read = new Set(question.checks.flatMap((check) => [...question.field.reads(check)]));
   const coarse = question.ledger.entries.filter(
-    ({ role, range, path }) => role === 'uncertain' && width(range) > closely(readingOf(path, middle(range)).accuracy),
+    ({ index, role, range, path }) =>
+      read.has(index) && role === 'uncertain' && width(range) > closely(readingOf(path, middle(range)).accuracy),
   );
   const fields = coarse.map(({ path }) => fieldOf(path)).filter((path) => fieldRules.has(path) && !wanted.has(path));
   return [...new Set(fields)];

@@ -39,9 +39,9 @@ export function Notes({ answered, onMeasure }: NotesProps) {
         Notes
       </h2>
       <Cautions ids={opening} />
-      {isOpen ? <ToMeasure answer={answer} onMeasure={onMeasure} /> : null}
+      {isOpen ? <ToMeasure answered={answered} onMeasure={onMeasure} /> : null}
       <FindingList notes={notes.filter((note) => !isAside(note))} setup={answered.setup} />
-      {isOpen ? null : <ToMeasure answer={answer} onMeasure={onMeasure} />}
+      {isOpen ? null : <ToMeasure answered={answered} onMeasure={onMeasure} />}
       <OtherPasses notes={notes.filter(isAside)} setup={answered.setup} />
       <Remarks remarks={remarksBesideAxles(answer, system, answered.setup)} />
       <TakenForGranted assumed={answer.assumed} />

@@ -1,42 +1,84 @@
-import type { Answer } from '@hitchwright/core/assess';
-import { askOf, fieldOf, openFindings } from '@hitchwright/core/words';
+import type { Suggestion } from '@hitchwright/core/advice';
+import { askOf, fieldOf, openFindings, restWords, suggestionDetails, suggestionText } from '@hitchwright/core/words';
+import type { UnitSystem } from '@hitchwright/core/units';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
+import type { Answered } from './useAssessment.ts';
 
 /** What is tried at the machine and has no figure to type. */
 const triedByHand = 'shaft.triedByHand';
 
 interface ToMeasureProps {
-  readonly answer: Answer;
+  readonly answered: Pick<Answered, 'answer' | 'advice'>;
   readonly onMeasure: (field: string) => void;
 }
 
-/** What to measure, with the figure that decides, and the way to its field. */
-export function ToMeasure({ answer, onMeasure }: ToMeasureProps) {
+/** What to measure, what settles most for its time first, with the figure that decides and the way to its field. */
+export function ToMeasure({ answered, onMeasure }: ToMeasureProps) {
   const { system } = usePreferences();
-  const asks = openFindings(answer).flatMap((finding) => {
-    const text = askOf(finding, system);
-    const path = finding.asks[0]?.path;
-    return text === null || path === undefined ? [] : [{ id: finding.id, text, field: fieldOf(path) }];
-  });
-  if (asks.length === 0) return null;
+  const items = itemsOf(answered, system);
+  const rest = answered.advice === null ? [] : restWords(answered.advice);
+  if (items.length === 0 && rest.length === 0) return null;
   return (
     <section className="to-measure" aria-labelledby="measure-title">
-      <h3 id="measure-title">{answer.verdict === 'measureFirst' ? 'Measure first' : 'Still open: measure'}</h3>
-      <ul className="plain-list">
-        {asks.map(({ id, text, field }) => (
-          <li key={id}>
-            <p>
-              <Figures text={text} />
-            </p>
+      <h3 id="measure-title">{answered.answer.verdict === 'measureFirst' ? 'Measure first' : 'Still open: measure'}</h3>
+      <ol className="plain-list">
+        {items.map(({ field, title, texts }) => (
+          <li key={field}>
+            <div>
+              {title === null ? null : (
+                <p>
+                  <b>
+                    <Figures text={title} />
+                  </b>
+                </p>
+              )}
+              {texts.map((text) => (
+                <p key={text}>
+                  <Figures text={text} />
+                </p>
+              ))}
+            </div>
             {field === triedByHand ? null : (
               <button type="button" className="quiet" onClick={() => onMeasure(field)}>
-                Type it<span className="unseen">: {text}</span>
+                Type it<span className="unseen">: {title ?? texts[0]}</span>
               </button>
             )}
           </li>
         ))}
-      </ul>
+      </ol>
+      {rest.map((text) => (
+        <p key={text}>
+          <Figures text={text} />
+        </p>
+      ))}
     </section>
   );
+}
+
+interface Item {
+  readonly field: string;
+  readonly title: string | null;
+  readonly texts: readonly string[];
+}
+
+/** One item for each figure: in the order of the advice, and as the findings ask where there is none. */
+function itemsOf({ answer, advice }: ToMeasureProps['answered'], system: UnitSystem): Item[] {
+  const asked = openFindings(answer).flatMap((finding) => {
+    const text = askOf(finding, system);
+    const path = finding.asks[0]?.path;
+    return text === null || path === undefined ? [] : [{ field: fieldOf(path), text }];
+  });
+  const next = advice?.next ?? [];
+  const textsFor = (field: string): string[] => [
+    ...new Set(asked.filter((ask) => ask.field === field).map(({ text }) => text)),
+  ];
+  const ranked = next.map((suggestion: Suggestion): Item => {
+    const field = fieldOf(suggestion.path);
+    return { field, title: suggestionText(suggestion, system), texts: suggestionDetails(suggestion, system) };
+  });
+  const others = [...new Set(asked.map(({ field }) => field))].filter(
+    (field) => !ranked.some((item) => item.field === field),
+  );
+  return [...ranked, ...others.map((field): Item => ({ field, title: null, texts: textsFor(field) }))];
 }

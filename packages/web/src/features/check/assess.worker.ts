@@ -1,4 +1,5 @@
-import { assess, type Answer } from '@hitchwright/core/assess';
+import { adviceFrom } from '@hitchwright/core/advice';
+import { answerFrom, judgeSetup, type Answer } from '@hitchwright/core/assess';
 import {
   axleBalance,
   balloonsOf,
@@ -24,11 +25,18 @@ function replyTo({ document, couplers, full }: Request): Reply {
   try {
     const reading = readSetup(document);
     if (!reading.ok) return { kind: 'errors', errors: reading.errors };
-    const assessment = assess(document, { full: full !== null, couplers });
-    if (!assessment.ok) return { kind: 'errors', errors: assessment.errors };
-    const { answer } = assessment;
     const { setup } = reading;
-    return { kind: 'answer', answer, setup, drawings: full === null ? null : drawingsOf(setup, answer, full) };
+    const depth = { thresholds: full !== null };
+    const judgement = judgeSetup(setup, depth);
+    const answer = answerFrom(document, judgement, { full: full !== null, couplers });
+    const isOpen = full !== null && answer.verdict === 'measureFirst';
+    return {
+      kind: 'answer',
+      answer,
+      setup,
+      drawings: full === null ? null : drawingsOf(setup, answer, full),
+      advice: isOpen ? adviceFrom(document, judgement, answer, depth) : null,
+    };
   } catch (problem) {
     return { kind: 'fault', message: problem instanceof Error ? problem.message : String(problem) };
   }

@@ -1,3 +1,4 @@
+import type { Advice } from '@hitchwright/core/advice';
 import type { Answer } from '@hitchwright/core/assess';
 import type { Format } from '@hitchwright/core/drawings';
 import type { CheckId } from '@hitchwright/core/findings';
@@ -36,7 +37,14 @@ export interface Drawings {
 }
 
 export type Reply =
-  | { readonly kind: 'answer'; readonly answer: Answer; readonly setup: Setup; readonly drawings: Drawings | null }
+  | {
+      readonly kind: 'answer';
+      readonly answer: Answer;
+      readonly setup: Setup;
+      readonly drawings: Drawings | null;
+      /** What to measure next, where the verdict waits for it. */
+      readonly advice: Advice | null;
+    }
   | { readonly kind: 'errors'; readonly errors: readonly InputError[] }
   | { readonly kind: 'fault'; readonly message: string };
 
