@@ -39,10 +39,8 @@ export function suggestionText(suggestion: Suggestion, system: UnitSystem): stri
  * @param system unit system to write in [us | metric]
  * @returns sentences, none where there is nothing to say [texts]
  */
-export function suggestionDetails({ path, thresholds, tellsOn }: Suggestion, system: UnitSystem): string[] {
-  const decides = thresholds.map((threshold, i) =>
-    decidesText(threshold, system, outcomeWords(tellsOn[i] ?? 'mounting')),
-  );
+export function suggestionDetails({ path, thresholds }: Suggestion, system: UnitSystem): string[] {
+  const decides = thresholds.map((threshold) => decidesText(threshold, system, outcomeWords(threshold.check)));
   return [howToMeasure(path), ...decides.map(sentenceCase)].filter((text) => text !== '');
 }
 

@@ -134,7 +134,7 @@ export function decidesText({ path, passes, fails }: Threshold, system: UnitSyst
   const good = passes.map((range) => rangeText(range, ends)).join(' or ');
   const bad = fails.map((range) => rangeText(range, ends)).join(' or ');
   if (good !== '') return `${good} and ${outcome}.`;
-  return bad === '' ? '' : `${bad} and ${outcome.replace('it ', 'it does not ').replace(/s$/, '')}.`;
+  return bad === '' ? '' : `${bad} and ${outcome.replace(/^it (\w+)s\b/, 'it does not $1')}.`;
 }
 
 interface Ends {

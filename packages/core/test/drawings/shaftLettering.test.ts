@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, it } from 'vitest';
 import {
   liftStrip,
   openLiftPictures,
@@ -9,11 +9,8 @@ import {
   type Format,
   type Scene,
 } from '../../src/drawings/index.ts';
-import { faultsOf, letteringIn } from './letteringFaults.ts';
+import { expectInsideBounds, expectLegible } from './legible.ts';
 import { drives, type Drive } from './shaftSetups.ts';
-
-const formats: readonly Format[] = ['desk', 'phone', 'print'];
-const systems = ['us', 'metric'] as const;
 
 /** Every picture of a drive at some stations. */
 function picturesOf({ setup, answer }: Drive, format: Format, system: 'us' | 'metric'): Scene[] {
@@ -35,29 +32,13 @@ function picturesOf({ setup, answer }: Drive, format: Format, system: 'us' | 'me
 describe('the lettering of the pictures of a drive', () => {
   for (const [name, open] of Object.entries(drives)) {
     it(`stays on the sheet, clear of other lettering and big enough to read: ${name}`, () => {
-      for (const format of formats) {
-        for (const system of systems) {
-          for (const scene of picturesOf(open(), format, system)) {
-            const sizes = letteringIn(scene.items).flatMap(({ size, second }) => [size, second?.size ?? size]);
-            expect(faultsOf(scene), `${format} ${system} ${scene.title}, ${scene.subtitle}`).toEqual([]);
-            expect(Math.min(...sizes)).toBeGreaterThanOrEqual(format === 'print' ? 2.999 : (13 * 25.4) / 96);
-          }
-        }
-      }
+      expectLegible((format, system) => picturesOf(open(), format, system));
     });
   }
 
   it('leaves no line outside the sheet', () => {
     for (const open of Object.values(drives)) {
-      for (const format of formats) {
-        for (const { items, bounds, scale, title } of picturesOf(open(), format, 'us')) {
-          const points = items.flatMap((item) => (item.kind === 'stroke' ? item.points : []));
-          const outside = points.filter(
-            ([x, z]) => Math.max(bounds.left - x, x - bounds.right, bounds.bottom - z, z - bounds.top) > 0.5 * scale,
-          );
-          expect(outside, `${format} ${title}`).toEqual([]);
-        }
-      }
+      expectInsideBounds((format, system) => picturesOf(open(), format, system), 20);
     }
   });
 });

@@ -8,11 +8,8 @@ import {
   type Format,
   type Scene,
 } from '../../src/drawings/index.ts';
-import { faultsOf, letteringIn } from './letteringFaults.ts';
+import { expectInsideBounds, expectLegible } from './legible.ts';
 import { lifts, swept, type Swept } from './sideSetups.ts';
-
-const formats: readonly Format[] = ['desk', 'phone', 'print'];
-const systems = ['us', 'metric'] as const;
 
 /** Every picture of a lift at some stations, by itself and side by side. */
 function picturesOf({ setup, answer }: Swept, format: Format, system: 'us' | 'metric'): Scene[] {
@@ -29,15 +26,7 @@ function picturesOf({ setup, answer }: Swept, format: Format, system: 'us' | 'me
 describe('the lettering of the side pictures', () => {
   for (const [name, open] of Object.entries(lifts)) {
     it(`stays on the sheet, clear of other lettering and big enough to read: ${name}`, () => {
-      for (const format of formats) {
-        for (const system of systems) {
-          for (const scene of picturesOf(open(), format, system)) {
-            const sizes = letteringIn(scene.items).flatMap(({ size, second }) => [size, second?.size ?? size]);
-            expect(faultsOf(scene), `${format} ${system} ${scene.title}, ${scene.subtitle}`).toEqual([]);
-            expect(Math.min(...sizes)).toBeGreaterThanOrEqual(format === 'print' ? 2.999 : (13 * 25.4) / 96);
-          }
-        }
-      }
+      expectLegible((format, system) => picturesOf(open(), format, system));
     });
   }
 });
@@ -45,16 +34,7 @@ describe('the lettering of the side pictures', () => {
 describe('the side pictures', () => {
   it('keep all lines inside their bounds', () => {
     for (const open of Object.values(lifts)) {
-      for (const format of formats) {
-        for (const { items, bounds, scale, title } of picturesOf(open(), format, 'us')) {
-          const points = items.flatMap((item) => (item.kind === 'stroke' ? item.points : []));
-          const outside = points.filter(
-            ([x, z]) => Math.max(bounds.left - x, x - bounds.right, bounds.bottom - z, z - bounds.top) > 0.5 * scale,
-          );
-          expect(points.length).toBeGreaterThan(50);
-          expect(outside, title).toEqual([]);
-        }
-      }
+      expectInsideBounds((format, system) => picturesOf(open(), format, system), 51);
     }
   });
 

@@ -9,28 +9,14 @@ import { questionOf } from '../references/engineAt.ts';
 import { balanceCases, balanceDocument, balanceTapePaths, balanceTapes } from './generateBalance.ts';
 import { tapePaths, tapes } from './generateLift.ts';
 import { boundsOf, openBalanceTruth, type Told } from './balanceTruth.ts';
+import { boxOf, pointIn } from './boxes.ts';
 import { numbers } from './numbers.ts';
+import { middleOf, reportWidths, type Width } from './widths.ts';
 
 const setupsTried = Number(process.env['PROPERTY_SETUPS'] ?? 24);
 const samplesEach = 1000;
 /** Rounding in sums of thousands of kilograms. */
 const rounding = 1e-7;
-
-/** Settings at one place each; what is uncertain keeps its range. */
-function boxOf({ ledger }: SetupQuestion, share: number): Box {
-  return ledger.entries.map(({ role, range }) => {
-    if (role === 'uncertain') return range;
-    const set = role === 'choice' ? range.low : range.low + share * (range.high - range.low);
-    return { low: set, high: set };
-  });
-}
-
-function pointIn(box: Box, stream: Generator<number, never>): Box {
-  return box.map(({ low, high }) => {
-    const value = low === high ? low : low + stream.next().value * (high - low);
-    return { low: value, high: value };
-  });
-}
 
 /** What truths of a box come to, and the outermost of them. */
 interface Spread {
@@ -80,23 +66,6 @@ function searchFurther({ note, found }: Opened, box: Box): void {
       }
     }
   }
-}
-
-interface Width {
-  readonly what: Told;
-  readonly searched: number;
-  readonly sampled: number;
-}
-
-const middleOf = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1] ?? NaN;
-
-function report(title: string, widths: readonly Width[]): void {
-  const worst = widths.reduce((a, b) => (b.searched > a.searched ? b : a));
-  const of = (pick: (one: Width) => number): string => middleOf(widths.map(pick)).toFixed(3);
-  const plain = Math.max(...widths.map(({ sampled }) => sampled)).toFixed(2);
-  console.log(
-    `${title}: bound width over searched spread: median ${of((one) => one.searched)}, worst ${worst.searched.toFixed(2)} (${worst.what}); over plain sampled spread: median ${of((one) => one.sampled)}, worst ${plain}; ${widths.length} bounds`,
-  );
 }
 
 const apart: Edit[] = [{ path: 'tractor.topLinkLength.adjustable.setting', value: 'perPosition' }];
@@ -161,7 +130,7 @@ describe('bounds of the axle loads against sampled truth', () => {
         }),
         { numRuns: runs, endOnFailure: true },
       );
-      report(title, widths);
+      reportWidths(title, widths);
       console.log(`${title}: ${closing} truths close`);
       expect(closing).toBeGreaterThan(least * runs * samplesEach);
       if (least > 0.9) taped.push(...widths);
@@ -170,12 +139,12 @@ describe('bounds of the axle loads against sampled truth', () => {
 
   test('as a tape leaves them the median bound is at most a quarter wider than the truth', () => {
     for (const what of new Set(taped.map((one) => one.what))) {
-      report(
+      reportWidths(
         what,
         taped.filter((one) => one.what === what),
       );
     }
-    report('all together', taped);
+    reportWidths('all together', taped);
     expect(taped.length).toBeGreaterThan(4 * setupsTried);
     expect(middleOf(taped.map(({ searched }) => searched))).toBeLessThanOrEqual(1.25);
   });

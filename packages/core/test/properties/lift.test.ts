@@ -13,6 +13,7 @@ import { even } from '../even.ts';
 import { documentOf, liftCases, tapes, tapePaths, unknownTo, type LiftCase, type Unknown } from './generateLift.ts';
 import { openTruth, type Seen } from './liftTruth.ts';
 import { numbers } from './numbers.ts';
+import { middleOf, reportWidths, type Width } from './widths.ts';
 
 describe('closure', () => {
   test('away from toggle every rod keeps its length to a billionth of a millimetre', () => {
@@ -160,22 +161,6 @@ function spreadOver(question: SetupQuestion, box: Box, bounds: Bounds, how: { se
   return { found, sampled };
 }
 
-interface Width {
-  readonly what: string;
-  readonly searched: number;
-  readonly sampled: number;
-}
-
-const middleOf = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1] ?? NaN;
-
-function report(title: string, widths: readonly Width[]): void {
-  const worst = widths.reduce((a, b) => (b.searched > a.searched ? b : a));
-  const of = (pick: (one: Width) => number): string => middleOf(widths.map(pick)).toFixed(3);
-  console.log(
-    `${title}: bound width over searched spread: median ${of((one) => one.searched)}, worst ${worst.searched.toFixed(2)} (${worst.what}); over plain sampled spread: median ${of((one) => one.sampled)}; ${widths.length} bounds`,
-  );
-}
-
 describe('bounds through the lift against sampled truth', () => {
   const widths: Width[] = [];
 
@@ -208,7 +193,7 @@ describe('bounds through the lift against sampled truth', () => {
         }),
         { numRuns: runs },
       );
-      report(title, here);
+      reportWidths(title, here);
       widths.push(...here);
     });
   };
@@ -254,13 +239,13 @@ describe('bounds through the lift against sampled truth', () => {
 
   test('in all of them the median bound is at most a quarter wider than the truth', () => {
     for (const what of new Set(widths.map((one) => one.what))) {
-      report(
+      reportWidths(
         what,
         widths.filter((one) => one.what === what),
       );
     }
     const asked = widths.filter(({ what }) => what !== 'closes' && what !== 'force, as proven');
-    report('force, attitude, clearance, top link and tyre gap together', asked);
+    reportWidths('force, attitude, clearance, top link and tyre gap together', asked);
     expect(asked.length).toBeGreaterThan(100);
     expect(middleOf(asked.map(({ searched }) => searched))).toBeLessThanOrEqual(1.25);
   });

@@ -9,8 +9,10 @@ import { questionOf } from '../references/engineAt.ts';
 import { tapePaths, tapes, type Spoken } from './generateLift.ts';
 import { shaftCases, type ShaftCase } from './generateShaft.ts';
 import { shaftDocument, shaftTapePaths, shaftTapes } from './generateShaftDocument.ts';
+import { boxOf, pointIn } from './boxes.ts';
 import { numbers } from './numbers.ts';
 import { openShaftTruth, type SeenOfShaft } from './shaftTruth.ts';
+import { middleOf } from './widths.ts';
 
 const setupsTried = Number(process.env['PROPERTY_SETUPS'] ?? 24);
 const samplesEach = 1000;
@@ -28,22 +30,6 @@ function boundsOver(question: SetupQuestion, box: Box): Bounds {
       .filter(({ id }) => isOfShaft(id))
       .map(({ id, measure }) => [id as SeenOfShaft, measure(at).quantity]),
   );
-}
-
-/** Settings at one place each; what is uncertain keeps its range. */
-function boxOf({ ledger }: SetupQuestion, share: number): Box {
-  return ledger.entries.map(({ role, range }) => {
-    if (role === 'uncertain') return range;
-    const set = role === 'choice' ? range.low : range.low + share * (range.high - range.low);
-    return { low: set, high: set };
-  });
-}
-
-function pointIn(box: Box, stream: Generator<number, never>): Box {
-  return box.map(({ low, high }) => {
-    const value = low === high ? low : low + stream.next().value * (high - low);
-    return { low: value, high: value };
-  });
 }
 
 interface Sampled {
@@ -72,8 +58,6 @@ function sampled(one: ShaftCase, question: SetupQuestion, box: Box, bounds: Boun
   }
   return { spread, closing };
 }
-
-const middleOf = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1] ?? NaN;
 
 interface Width {
   readonly what: string;

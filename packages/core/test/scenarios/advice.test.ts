@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { advise, type Advice } from '../../src/engine/advice/index.ts';
 import type { Edit, SetupDocument } from '../../src/records/index.ts';
-import { restWords, suggestionText } from '../../src/words/index.ts';
+import { restWords, suggestionDetails, suggestionText } from '../../src/words/index.ts';
 import { setup } from './yard.ts';
 
 function adviceOn(document: SetupDocument): Advice {
@@ -41,6 +41,26 @@ describe('scenario J: a flail of which span, upper pin and shaft are not known, 
     expect(span?.thresholds[0]?.passes.length).toBeGreaterThan(0);
     expect(span === undefined ? '' : suggestionText(span, 'us')).toBe(
       'Shoulder span of the implement: tape, about 2 min, within 1/16 in (2 mm).',
+    );
+  });
+});
+
+describe('a bale of which nobody knows the mass, on a tractor that front weights may balance', () => {
+  const vague: readonly Edit[] = [
+    { path: 'implement.carriedMass', value: { between: [450, 690] } },
+    { path: 'tractor.loaderMass', value: undefined },
+  ];
+  const advice = adviceOn(setup('35', null, 'bale spear', vague));
+  test('it fails as it stands, and whether weights cure it waits for the mass', () => {
+    expect([advice.answer.verdict, advice.answer.lead?.status]).toEqual(['measureFirst', 'fail']);
+    expect(advice.answer.perhaps?.cures.map(({ kind, count }) => [kind, count])).toEqual([['frontWeights', 14]]);
+    expect(advice.next[0]?.path).toBe('implement.carriedMass');
+  });
+  test('what the mass decides is told of the check that it decides', () => {
+    const mass = advice.next[0];
+    expect(mass?.thresholds.map(({ check }) => check)).toEqual(['balance.frontShare']);
+    expect(mass === undefined ? [] : suggestionDetails(mass, 'metric')).toContainEqual(
+      expect.stringMatching(/^Between 450 kg .* and it stays upright\.$/),
     );
   });
 });

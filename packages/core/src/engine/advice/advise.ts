@@ -6,6 +6,11 @@ import type { Entry } from '../inputs/index.ts';
 import { marginOf, reader, withCare, withRange, type Box } from '../proof/index.ts';
 import { readingOf, type Tool } from './tools.ts';
 
+/** Where a figure decides a check whatever the rest turns out to be. */
+interface Deciding extends Threshold {
+  readonly check: CheckId;
+}
+
 /** One figure that is worth reading next. */
 export interface Suggestion {
   /** Field path; ends and holes of what can be set are read together. */
@@ -19,7 +24,7 @@ export interface Suggestion {
   /** The open checks that it tells on. */
   readonly tellsOn: readonly CheckId[];
   /** Where it would decide a check alone; none where it takes others with it. */
-  readonly thresholds: readonly Threshold[];
+  readonly thresholds: readonly Deciding[];
 }
 
 /** What to read next, and what there is no need to read. */
@@ -100,7 +105,7 @@ function closely(accuracy: number): number {
 }
 
 function ranked(judgement: SetupJudgement, open: readonly Finding[]): Suggestion[] {
-  const found = new Map<string, { settles: number; tellsOn: CheckId[]; thresholds: Threshold[]; about: number }>();
+  const found = new Map<string, { settles: number; tellsOn: CheckId[]; thresholds: Deciding[]; about: number }>();
   const note = (path: string, about: number, gain: number, finding: Finding): void => {
     const so = found.get(path) ?? { settles: 0, tellsOn: [], thresholds: [], about };
     const alone = finding.asks.filter((ask) => ask.path === path && ask.passes.length + ask.fails.length > 0);
@@ -108,7 +113,7 @@ function ranked(judgement: SetupJudgement, open: readonly Finding[]): Suggestion
       about,
       settles: so.settles + gain / open.length,
       tellsOn: [...so.tellsOn, finding.id],
-      thresholds: [...so.thresholds, ...alone],
+      thresholds: [...so.thresholds, ...alone.map((ask) => ({ ...ask, check: finding.id }))],
     });
   };
   for (const finding of open) {

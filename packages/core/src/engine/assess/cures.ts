@@ -39,7 +39,9 @@ export function seekCures(document: SetupDocument, judgement: SetupJudgement): C
   const trials = openTrials(document, findings);
   const failing = findings.filter(isToCure).map(({ id }) => id);
   const { set, searched } = smallestSet(trials, candidates, failing, 'holds');
-  const perhaps = set === null ? smallestSet(trials, candidates, failing, 'mayHold').set : null;
+  // Of what differs by how much, the most may cure where less is too little.
+  const mostFirst = [...candidates].sort((a, b) => b.count - a.count);
+  const perhaps = set === null ? smallestSet(trials, mostFirst, failing, 'mayHold').set : null;
   const offered = triedOut(trials, findings, candidates, set ?? []);
   const cures = offered.map(({ candidate, cures: ids }): Cure => {
     const inSmallestSet = set?.includes(candidate) ?? false;

@@ -31,7 +31,7 @@ export function YardList({ rows, chosen, onChoose }: YardViewProps) {
             <span className="yard-count">{tallyOf(rows, column).works}</span>
           </button>
         ))}
-        <p className="yard-count-words">The figure is how many hook up, run and lift as they stand.</p>
+        <p className="yard-count-words">The figure is how many work as they stand.</p>
       </div>
       <div className="yard-rulers" aria-hidden="true">
         <div>
