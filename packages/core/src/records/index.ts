@@ -36,6 +36,9 @@ export {
   type PinFixing,
   type Rotation,
 } from './choices.ts';
+export { readReply, readRequest, type MeasuringReply, type MeasuringRequest } from './request.ts';
+export { readValue } from './readValue.ts';
+export { setByNature } from './settable.ts';
 export { leafRules } from './leafSchema.ts';
 export { setupSchema } from './setupSchema.ts';
 export type { Bound, FieldRule, Provenance, Setting, Value } from './value.ts';

@@ -22,6 +22,7 @@ export {
   steeringRuleWords,
 } from './rules.ts';
 export { balanceRemarks } from './balanceRemarks.ts';
+export { agreementText, doubtText, secondReadingText } from './readings.ts';
 export { setPriceText } from './setPrice.ts';
 export { cautionWords } from './cautions.ts';
 export { missOf, sentenceOf, shortOf, titleOf } from './findings.ts';

@@ -52,18 +52,41 @@ function toolFor(path: string, rule: FieldRule): Tool {
   return plumbFields.test(key) ? 'plumbLine' : 'tape';
 }
 
+/** How far a tape may be off on what wants a caliper: laid over a round, aslant [mm]. Common practice, no source. */
+const tapeOverRound = 3;
+
 /**
  * How a figure is read.
  *
  * @param path field path, with dots [text]
  * @param about the figure, roughly [canonical unit]
+ * @param instead another tool that is at hand, where it isn’t the usual one [name]
  * @returns tool, time and accuracy; a word where the path is no quantity [min, canonical unit]
  * @source common practice, no source
  */
-export function readingOf(path: string, about: number): Reading {
+export function readingOf(path: string, about: number, instead?: Tool): Reading {
   const field = fieldOf(path);
   const rule = fieldRules.get(field);
-  const tool = rule === undefined ? 'word' : toolFor(field, rule);
+  const usual = rule === undefined ? 'word' : toolFor(field, rule);
+  const tool = instead ?? usual;
   const { minutes, accuracy, share } = tools[tool];
-  return { tool, minutes, accuracy: Math.max(accuracy, (share ?? 0) * Math.abs(about)) };
+  const least = usual === 'caliper' && tool === 'tape' ? tapeOverRound : accuracy;
+  return { tool, minutes, accuracy: Math.max(least, (share ?? 0) * Math.abs(about)) };
 }
+
+/**
+ * What a figure can be read with, the usual tool first: where a caliper is wanted a tape can stand in, and the other way round
+ * on short lengths; a mass may stand in papers.
+ *
+ * @param path field path, with dots [text]
+ * @returns tools [names]
+ */
+export function toolsFor(path: string): readonly Tool[] {
+  const { tool } = readingOf(path, 0);
+  const rule = fieldRules.get(fieldOf(path));
+  if (tool === 'caliper') return ['caliper', 'tape'];
+  return tool === 'tape' && rule !== undefined && rule.max <= caliperReach ? ['tape', 'caliper'] : [tool];
+}
+
+/** Longest that an ordinary caliper spans [mm]. */
+const caliperReach = 300;

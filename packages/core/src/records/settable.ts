@@ -1,0 +1,2 @@
+/** Fields that somebody sets in use: they are always given by the two ends that they can be set to. */
+export const setByNature: readonly string[] = ['tractor.ballSpan', 'tractor.topLinkLength'];
