@@ -14,6 +14,8 @@ import {
 } from '@hitchwright/core/records';
 import { cureTimings } from './cures.ts';
 import { driveTimings, liftTimings } from './lift.ts';
+import { nextQuestionTimings } from './measure.ts';
+import type { Timing } from './timing.ts';
 
 interface Row {
   readonly name: string;
@@ -114,9 +116,13 @@ async function liftRows(): Promise<Row[]> {
     { path: 'implement.shiftLeft', value: 100 },
     { path: 'implement.shiftRight', value: 100 },
   ]);
-  const timings = [...(await liftTimings(exact)), ...driveTimings(shifting), ...cureTimings(misfit)];
+  return ratiosOf([...(await liftTimings(exact)), ...driveTimings(shifting), ...cureTimings(misfit)]);
+}
+
+/** Times as ratios to the first of them. */
+function ratiosOf(timings: readonly Timing[]): Row[] {
   const [base] = timings;
-  const inMicroseconds = ({ value, unit }: (typeof timings)[number]): number => (unit === 'ms' ? value * 1000 : value);
+  const inMicroseconds = ({ value, unit }: Timing): number => (unit === 'ms' ? value * 1000 : value);
   return timings.map((timing) => ({
     name: timing.name,
     value: Number(timing.value.toPrecision(3)),
@@ -127,6 +133,6 @@ async function liftRows(): Promise<Row[]> {
   }));
 }
 
-const rows = [...(await speeds()), ...(await liftRows()), ...sizes()];
+const rows = [...(await speeds()), ...(await liftRows()), ...ratiosOf(await nextQuestionTimings()), ...sizes()];
 if (process.argv.includes('--json')) for (const row of rows) console.log(JSON.stringify(row));
 else console.table(rows);

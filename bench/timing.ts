@@ -54,3 +54,14 @@ export function anew<T>(document: SetupDocument, work: (one: SetupDocument) => T
     return work(withEdits(document, [{ path: 'tractor.lowerLinkPivotHeight', value }]));
   };
 }
+
+/**
+ * The middle one of some times.
+ *
+ * @param times at least one [any unit]
+ * @returns the middle one [same unit]
+ */
+export function medianOf(times: readonly number[]): number {
+  const sorted = [...times].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? NaN;
+}

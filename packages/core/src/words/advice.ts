@@ -1,6 +1,6 @@
 import type { Advice, Suggestion, Tool } from '../engine/advice/index.ts';
-import { fieldRules } from '../records/index.ts';
-import { printBoth, type UnitSystem } from '../units/index.ts';
+import { fieldRules, type FieldRule } from '../records/index.ts';
+import { printBoth, printQuantity, type UnitSystem } from '../units/index.ts';
 import { decidesText, outcomeWords } from './answer.ts';
 import { titleOf } from './findings.ts';
 import { fieldOf, howToMeasure, labelOf } from './labels.ts';
@@ -63,4 +63,51 @@ export function restWords({ settled, next, tooClose, needless, answer }: Advice)
       ? [`No need to measure: ${needless.map(labelOf).join(', ')}.`]
       : []),
   ];
+}
+
+/** How one reading lies to where its figure decides: clear of it by so much on the good or the bad side, or too close to tell. */
+interface Standing {
+  readonly side: 'passes' | 'fails' | 'close';
+  /** How far it is from the nearest end that decides [canonical unit]. */
+  readonly spare: number;
+}
+
+function standingTo({ passes, fails }: Suggestion['thresholds'][number], rule: FieldRule, value: number, off: number) {
+  const isOpen = (end: number): boolean => end <= rule.min || end >= rule.max;
+  const spareIn = ({ low, high }: { low: number; high: number }): number =>
+    Math.min(isOpen(low) ? Infinity : value - low, isOpen(high) ? Infinity : high - value);
+  const best = (ranges: Suggestion['thresholds'][number]['passes']): number => Math.max(-Infinity, ...ranges.map(spareIn));
+  const [good, bad] = [best(passes), best(fails)];
+  if (good >= off) return { side: 'passes', spare: good } as Standing;
+  if (bad >= off) return { side: 'fails', spare: bad } as Standing;
+  return Math.max(good, bad) > -off ? ({ side: 'close', spare: 0 } as Standing) : null;
+}
+
+/**
+ * What a reading comes to where its figure decides a check alone: `Yours does, with 3/8 in to spare.`
+ *
+ * @param suggestion the figure with where it decides [record]
+ * @param value the reading [canonical unit]
+ * @param accuracy how far it may be off either way [canonical unit]
+ * @param system unit system to write in [us | metric]
+ * @returns one sentence; null where it does not decide alone [text]
+ */
+export function standingText(
+  { path, thresholds }: Pick<Suggestion, 'path' | 'thresholds'>,
+  value: number,
+  accuracy: number,
+  system: UnitSystem,
+): string | null {
+  const rule = fieldRules.get(fieldOf(path));
+  if (rule === undefined) return null;
+  const standings = thresholds.map((threshold) => standingTo(threshold, rule, value, accuracy));
+  const told = standings.filter((standing) => standing !== null);
+  const fails = told.find(({ side }) => side === 'fails');
+  if (fails !== undefined) return 'Yours does not.';
+  if (told.some(({ side }) => side === 'close'))
+    return 'Too close to where it changes for this tool: read it with a finer one.';
+  const spare = Math.min(...told.map((standing) => standing.spare));
+  if (told.length === 0 || told.length < thresholds.length) return null;
+  if (!Number.isFinite(spare)) return 'Yours does.';
+  return `Yours does, with ${printQuantity(spare, rule.dimension, { system, round: 'down' })} to spare.`;
 }

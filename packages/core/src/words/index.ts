@@ -1,4 +1,4 @@
-export { restWords, suggestionDetails, suggestionText, toolWords } from './advice.ts';
+export { restWords, standingText, suggestionDetails, suggestionText, toolWords } from './advice.ts';
 export {
   alternativeText,
   askOf,
@@ -27,5 +27,6 @@ export { setPriceText } from './setPrice.ts';
 export { cautionWords } from './cautions.ts';
 export { missOf, sentenceOf, shortOf, titleOf } from './findings.ts';
 export { fieldOf, howToMeasure, labelOf } from './labels.ts';
+export { sentenceCase } from './sentenceCase.ts';
 export { mountingNames, mountingReasons } from './mounting.ts';
 export { remarksBesideAxles, remarksOn } from './remarks.ts';

@@ -7,10 +7,16 @@ interface Preferences {
   readonly system: UnitSystem;
   /** Null follows the device. */
   readonly theme: Theme | null;
+  /** Who asks, as it stands on what is sent from here. */
+  readonly asks: string;
 }
 
 const listeners = new Set<() => void>();
-let current: Preferences = { system: stored('units') === 'metric' ? 'metric' : 'us', theme: storedTheme() };
+let current: Preferences = {
+  system: stored('units') === 'metric' ? 'metric' : 'us',
+  theme: storedTheme(),
+  asks: stored('asks') ?? '',
+};
 showTheme(current.theme);
 
 /** What the person chose on this device; every component that reads it follows a change. */
@@ -27,6 +33,11 @@ export function chooseTheme(theme: Theme): void {
   store('theme', theme);
   showTheme(theme);
   change({ ...current, theme });
+}
+
+export function chooseAsks(asks: string): void {
+  store('asks', asks);
+  change({ ...current, asks });
 }
 
 function change(next: Preferences): void {

@@ -1,21 +1,48 @@
-import { readLink } from '@hitchwright/core/exchange';
-import type { InputError, SetupDocument } from '@hitchwright/core/records';
+import { readLink, readReplyLink, readRequestLink } from '@hitchwright/core/exchange';
+import type { InputError, MeasuringReply, MeasuringRequest, SetupDocument } from '@hitchwright/core/records';
 import { useSyncExternalStore } from 'react';
 
 /** Where the fragment of the address leads. */
 export type Route =
   | { readonly page: 'check'; readonly document: SetupDocument | null }
   | { readonly page: 'broken'; readonly errors: readonly InputError[] }
-  | { readonly page: 'yard'; readonly tractor: string | null };
+  | { readonly page: 'yard'; readonly tractor: string | null }
+  /** The measurings on this device, or one of them. */
+  | { readonly page: 'measure'; readonly id: string | null }
+  | { readonly page: 'asked'; readonly request: MeasuringRequest }
+  /** A request that is being made for a setup. */
+  | { readonly page: 'request'; readonly document: SetupDocument }
+  /** Readings that came back; null where they are still to be opened from a file. */
+  | { readonly page: 'replied'; readonly reply: MeasuringReply | null };
 
-/** Reads a fragment: nothing, `yard`, `yard=<tractor>`, or a setup as `linkOf` writes it. */
+/** Reads a fragment: nothing, a page by name, a measuring request or its reply, or a setup as `linkOf` writes it. */
 export function routeOf(hash: string): Route {
   const fragment = hash.replace(/^#/, '');
   if (fragment === '') return { page: 'check', document: null };
   if (fragment === 'yard') return { page: 'yard', tractor: null };
   if (fragment.startsWith('yard=')) return { page: 'yard', tractor: decoded(fragment.slice('yard='.length)) };
-  const reading = readLink(fragment);
-  return reading.ok ? { page: 'check', document: reading.document } : { page: 'broken', errors: reading.errors };
+  if (fragment === 'measure') return { page: 'measure', id: null };
+  if (fragment.startsWith('measure=')) return { page: 'measure', id: fragment.slice('measure='.length) };
+  if (fragment.startsWith('ask=')) return askedIn(fragment);
+  if (fragment === 'reply') return { page: 'replied', reply: null };
+  if (fragment.startsWith('reply=')) return repliedIn(fragment);
+  if (fragment.startsWith('request=')) return setupIn(fragment.slice('request='.length), 'request');
+  return setupIn(fragment, 'check');
+}
+
+function setupIn(link: string, page: 'check' | 'request'): Route {
+  const reading = readLink(link);
+  return reading.ok ? { page, document: reading.document } : { page: 'broken', errors: reading.errors };
+}
+
+function askedIn(fragment: string): Route {
+  const reading = readRequestLink(fragment);
+  return reading.ok ? { page: 'asked', request: reading.value } : { page: 'broken', errors: reading.errors };
+}
+
+function repliedIn(fragment: string): Route {
+  const reading = readReplyLink(fragment);
+  return reading.ok ? { page: 'replied', reply: reading.value } : { page: 'broken', errors: reading.errors };
 }
 
 /** The fragment of the yard page for one tractor. */

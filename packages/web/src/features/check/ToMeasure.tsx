@@ -1,5 +1,7 @@
 import type { Suggestion } from '@hitchwright/core/advice';
 import { askOf, fieldOf, openFindings, restWords, suggestionDetails, suggestionText } from '@hitchwright/core/words';
+import { linkOf } from '@hitchwright/core/exchange';
+import type { SetupDocument } from '@hitchwright/core/records';
 import type { UnitSystem } from '@hitchwright/core/units';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
@@ -9,7 +11,7 @@ import type { Answered } from './useAssessment.ts';
 const triedByHand = 'shaft.triedByHand';
 
 interface ToMeasureProps {
-  readonly answered: Pick<Answered, 'answer' | 'advice'>;
+  readonly answered: Pick<Answered, 'answer' | 'advice' | 'document'>;
   readonly onMeasure: (field: string) => void;
 }
 
@@ -22,6 +24,9 @@ export function ToMeasure({ answered, onMeasure }: ToMeasureProps) {
   return (
     <section className="to-measure" aria-labelledby="measure-title">
       <h3 id="measure-title">{answered.answer.verdict === 'measureFirst' ? 'Measure first' : 'Still open: measure'}</h3>
+      {answered.advice === null || answered.advice.next.length === 0 ? null : (
+        <WaysToMeasure document={answered.document} />
+      )}
       <ol className="plain-list">
         {items.map(({ field, title, texts }) => (
           <li key={field}>
@@ -53,6 +58,25 @@ export function ToMeasure({ answered, onMeasure }: ToMeasureProps) {
         </p>
       ))}
     </section>
+  );
+}
+
+/** At the machine with a phone, or by asking whoever stands there. */
+function WaysToMeasure({ document }: { readonly document: SetupDocument }) {
+  const begin = (): void => {
+    void import('../measure/begin.ts').then(({ beginMeasuring }) => {
+      location.hash = beginMeasuring(document);
+    });
+  };
+  return (
+    <div className="ways-to-measure">
+      <button type="button" className="button-solid" onClick={begin}>
+        Measure step by step
+      </button>
+      <a className="button" href={`#request=${linkOf(document)}`}>
+        Ask the customer to measure
+      </a>
+    </div>
   );
 }
 

@@ -32,6 +32,7 @@ function replyTo({ document, couplers, full }: Request): Reply {
     const isOpen = full !== null && answer.verdict === 'measureFirst';
     return {
       kind: 'answer',
+      document,
       answer,
       setup,
       drawings: full === null ? null : drawingsOf(setup, answer, full),

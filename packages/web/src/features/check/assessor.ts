@@ -4,6 +4,7 @@ import type { Format } from '@hitchwright/core/drawings';
 import type { CheckId } from '@hitchwright/core/findings';
 import type { InputError, Setup, SetupDocument } from '@hitchwright/core/records';
 import type { UnitSystem } from '@hitchwright/core/units';
+import { openAsker, type Asker } from '../../app/asker.ts';
 
 /** One setup to be answered. */
 export interface Request {
@@ -39,6 +40,8 @@ export interface Drawings {
 export type Reply =
   | {
       readonly kind: 'answer';
+      /** The setup as it was asked. */
+      readonly document: SetupDocument;
       readonly answer: Answer;
       readonly setup: Setup;
       readonly drawings: Drawings | null;
@@ -49,24 +52,10 @@ export type Reply =
   | { readonly kind: 'fault'; readonly message: string };
 
 /** A worker that answers setups, one at a time. */
-export interface Assessor {
-  ask(request: Request): Promise<Reply>;
-  close(): void;
-}
+export type Assessor = Asker<Request, Reply>;
 
 /** Opens a worker; it answers in the order in which it is asked. */
 export function openAssessor(): Assessor {
   const worker = new Worker(new URL('./assess.worker.ts', import.meta.url), { type: 'module' });
-  const waiting: ((reply: Reply) => void)[] = [];
-  const settle = (reply: Reply): void => waiting.shift()?.(reply);
-  worker.addEventListener('message', ({ data }: MessageEvent<Reply>) => settle(data));
-  worker.addEventListener('error', ({ message }) => settle({ kind: 'fault', message }));
-  return {
-    ask: (request) =>
-      new Promise((resolve) => {
-        waiting.push(resolve);
-        worker.postMessage(request);
-      }),
-    close: () => worker.terminate(),
-  };
+  return openAsker(worker, (message): Reply => ({ kind: 'fault', message }));
 }

@@ -1,7 +1,8 @@
 import type { SetupDocument } from '@hitchwright/core/records';
 import { useEffect, useRef, useState } from 'react';
+import { latestOnly } from '../../app/asker.ts';
 import { usePreferences } from '../../app/preferences.ts';
-import { openAssessor, type Assessor, type Reply, type Request } from './assessor.ts';
+import { openAssessor, type Reply, type Request } from './assessor.ts';
 
 export type Answered = Extract<Reply, { kind: 'answer' }>;
 
@@ -17,7 +18,7 @@ const nothing: Assessment = { answered: null, reply: null };
 export function useAssessment(document: SetupDocument | null, couplers: readonly SetupDocument[]): Assessment {
   const [assessment, setAssessment] = useState(nothing);
   const { system } = usePreferences();
-  const latest = useRef<Latest | null>(null);
+  const latest = useRef<{ ask(request: Request): void } | null>(null);
   useEffect(() => {
     const queue = latestOnly(openAssessor(), (reply) => {
       setAssessment(({ answered }) => ({ reply, answered: reply.kind === 'answer' ? reply : answered }));
@@ -29,31 +30,4 @@ export function useAssessment(document: SetupDocument | null, couplers: readonly
     if (document !== null) latest.current?.ask({ document, couplers, full: system });
   }, [document, couplers, system]);
   return document === null ? nothing : assessment;
-}
-
-interface Latest {
-  ask(request: Request): void;
-  close(): void;
-}
-
-function latestOnly(assessor: Assessor, onReply: (reply: Reply) => void): Latest {
-  let next: Request | null = null;
-  let isBusy = false;
-  const work = async (): Promise<void> => {
-    isBusy = true;
-    while (next !== null) {
-      const request: Request = next;
-      next = null;
-      const reply = await assessor.ask(request);
-      if (next === null) onReply(reply);
-    }
-    isBusy = false;
-  };
-  return {
-    ask: (request) => {
-      next = request;
-      if (!isBusy) void work();
-    },
-    close: assessor.close,
-  };
 }

@@ -1,4 +1,4 @@
-import type { FieldRule } from '@hitchwright/core/records';
+import { setByNature, type FieldRule } from '@hitchwright/core/records';
 import { printQuantity, type UnitSystem } from '@hitchwright/core/units';
 
 /** How a field is given: one figure, a range it lies in, a range it can be set to, one of several holes, or not at all. */
@@ -19,8 +19,7 @@ export interface Entry {
 
 const blank: Entry = { mode: 'figure', figure: '', plusMinus: '', low: '', high: '', stops: '', from: '', rest: {} };
 
-/** Fields that are always given by the ends that they can be set to. */
-const setByNature = ['tractor.ballSpan', 'tractor.topLinkLength'];
+/** Fields that some machines have as a range to set, and others as one figure. */
 const setBySome = ['coupler.topHookHeight'];
 const withHoles = [
   'implement.mastHeight',

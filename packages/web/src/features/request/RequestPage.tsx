@@ -1,0 +1,131 @@
+import { requestLinkOf } from '@hitchwright/core/exchange';
+import type { MeasuringRequest, SetupDocument } from '@hitchwright/core/records';
+import { useEffect, useMemo, useState } from 'react';
+import { addressOf } from '../../app/address.ts';
+import { Header } from '../../app/Header.tsx';
+import { chooseAsks, usePreferences } from '../../app/preferences.ts';
+import { SendLink } from '../../app/SendLink.tsx';
+import { QrCode } from '../../marks/QrCode.tsx';
+import { ErrorList } from '../check/ErrorList.tsx';
+import { freshId } from '../measure/begin.ts';
+import { keepRequest } from '../measure/keep.ts';
+import { useAdvice } from '../measure/useAdvice.ts';
+import { calledIn } from '../question/question.ts';
+import { FieldList } from './FieldList.tsx';
+import { Worksheet } from './Worksheet.tsx';
+import { readableIn } from './readable.ts';
+import './request.css';
+
+/** Asks one customer for the readings that matter: a link, a code, or a sheet of paper. */
+export function RequestPage({ document }: { readonly document: SetupDocument }) {
+  const { asks } = usePreferences();
+  const [of, setOf] = useState('');
+  const [dropped, setDropped] = useState<ReadonlySet<string>>(new Set());
+  const [made] = useState(() => ({ id: freshId(), when: new Date().toISOString() }));
+  const { advised, reply } = useAdvice(document);
+  const readable = advised === null ? [] : readableIn(advised.advice);
+  const fields = readable.map(({ path }) => path).filter((path) => !dropped.has(path));
+  const request = useRequest({ ...made, asks, of, document, key: fields.join(' ') });
+  const toggle = (path: string): void => {
+    const next = new Set(dropped);
+    if (!next.delete(path)) next.add(path);
+    setDropped(next);
+  };
+  return (
+    <>
+      <Header>
+        <h1 className="question">What to measure: {titleOf(document)}</h1>
+      </Header>
+      <main className="request">
+        <section className="sheet request-sheet no-print">
+          <div className="request-part">
+            <h2>Ask for these</h2>
+            {reply === null ? <p>Working out what matters…</p> : null}
+            {reply?.kind === 'errors' ? <ErrorList errors={reply.errors} /> : null}
+            {advised !== null && readable.length === 0 ? (
+              <p>Nothing that somebody could read would change the verdict. There is nothing to ask.</p>
+            ) : null}
+            <FieldList suggestions={readable} dropped={dropped} onToggle={toggle} />
+          </div>
+          <div className="request-part">
+            <h2>From whom, to whom</h2>
+            <label className="request-name">
+              <span>Who asks</span>
+              <input value={asks} maxLength={80} onChange={({ target }) => chooseAsks(target.value)} />
+            </label>
+            <label className="request-name">
+              <span>Who is asked</span>
+              <input value={of} maxLength={80} onChange={({ target }) => setOf(target.value)} />
+            </label>
+          </div>
+          {request === null ? null : <Handing request={request} />}
+        </section>
+        {advised === null || request === null ? null : (
+          <Worksheet
+            suggestions={readable.filter(({ path }) => fields.includes(path))}
+            request={request}
+            title={titleOf(document)}
+          />
+        )}
+      </main>
+    </>
+  );
+}
+
+interface RequestParts {
+  readonly id: string;
+  readonly when: string;
+  readonly asks: string;
+  readonly of: string;
+  readonly document: SetupDocument;
+  /** The fields that are asked for, in one text. */
+  readonly key: string;
+}
+
+/** The request as it stands; it is kept here, so that the reply finds its setup again. */
+function useRequest({ id, when, asks, of, document, key }: RequestParts): MeasuringRequest | null {
+  const request = useMemo((): MeasuringRequest | null => {
+    if (key === '') return null;
+    const names = {
+      ...(asks.trim() === '' ? {} : { asks: asks.trim() }),
+      ...(of.trim() === '' ? {} : { of: of.trim() }),
+    };
+    return { hitchwrightRequest: 1, id, when, ...names, fields: key.split(' '), setup: document };
+  }, [id, when, asks, of, document, key]);
+  useEffect(() => {
+    if (request === null) return undefined;
+    const timer = setTimeout(() => void keepRequest(request).catch(() => undefined), 400);
+    return () => clearTimeout(timer);
+  }, [request]);
+  return request;
+}
+
+function Handing({ request }: { readonly request: MeasuringRequest }) {
+  const address = addressOf(requestLinkOf(request));
+  return (
+    <div className="request-part">
+      <h2>Hand it over</h2>
+      <p>
+        The link holds the machines and what to read; it works without a signal once it was opened. The readings come
+        back as a link or a file of their own.
+      </p>
+      <div className="done-actions">
+        <SendLink address={address} title="What to measure on the tractor and implement" />
+        <button type="button" onClick={() => print()}>
+          Print the worksheet
+        </button>
+        <a className="button" href="#reply">
+          Open readings from a file
+        </a>
+      </div>
+      <QrCode text={address} label="The same link as a code to photograph" />
+    </div>
+  );
+}
+
+function titleOf(document: SetupDocument): string {
+  const [implement, tractor, coupler] = (['implement', 'tractor', 'coupler'] as const).map((machine) =>
+    calledIn(document, machine),
+  );
+  return `${implement ?? 'implement'} on ${tractor ?? 'tractor'}${coupler === null || coupler === undefined ? '' : ` with ${coupler}`}`;
+}
