@@ -1,4 +1,5 @@
 import type { Route } from '../../app/route.ts';
+import '../measure/measure.css';
 import { RepliedPage } from './RepliedPage.tsx';
 import { RequestPage } from './RequestPage.tsx';
 
