@@ -26,3 +26,5 @@ export type {
 } from './scene.ts';
 export type { Format } from './sheet.ts';
 export { sceneToSvg, type SvgOptions } from './svg/sceneToSvg.ts';
+export { tapeDrawing, tapeWords, type TapeOptions } from './tape/tapeDrawing.ts';
+export type { TapeWords } from './tape/words.ts';
