@@ -215,7 +215,9 @@ test('a request asks for what matters, and its reply merges with who and when', 
   );
   await customer.getByLabel(/Who measures/).fill('Ada');
   await customer.getByRole('button', { name: 'It is safe: begin' }).click();
+  await expect(customer.locator('.measure-verdict')).toHaveText('Asked by Yard at the ford');
   await readAll(customer);
+  await expect(customer.getByRole('heading', { name: 'That is all that was asked' })).toBeVisible();
   const answer = await customer.getByLabel('Readings for a tractor and implement').inputValue();
   const reply = readReplyLink(new URL(answer).hash);
   expect(reply.ok && reply.value.who).toBe('Ada');

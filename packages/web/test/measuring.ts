@@ -18,10 +18,10 @@ export function unread(): SetupDocument {
 /** A phone, upright. */
 export const phone = { width: 390, height: 844 } as const;
 
-/** From the check to the first figure. */
-export async function begin(page: Page, document = unread()): Promise<void> {
+/** From the check, on this or another host, to the first figure. */
+export async function begin(page: Page, address = site()): Promise<void> {
   await page.setViewportSize(phone);
-  await page.goto(site(linked(document)));
+  await page.goto(`${address}#${linked(unread())}`);
   await page.getByRole('button', { name: 'Measure step by step' }).click();
   await page.getByRole('button', { name: 'It is safe: begin' }).click();
   await expect(page.locator('[data-path]')).toBeVisible();

@@ -13,14 +13,15 @@ type Read<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly errors: readonly InputError[] };
 
 /**
- * The fragment that carries a measuring request. Parts and notes of its setup stay at home: whoever measures needs none of them,
- * and a shorter link makes a code that a phone reads sooner.
+ * The fragment that carries a measuring request. Parts stay at home, and so does who read a figure how and when: whoever measures
+ * needs none of it, and a shorter link makes a code that a phone reads sooner. Every figure is the same, so every finding is too;
+ * only what parts would cure is not known there.
  *
  * @param request the request [record]
  * @returns the fragment without `#` [text]
  */
 export function requestLinkOf(request: MeasuringRequest): string {
-  return `ask=${packed({ ...request, setup: withoutParts(request.setup) })}`;
+  return `ask=${packed({ ...request, setup: leanSetup(request.setup) })}`;
 }
 
 /**
@@ -55,9 +56,19 @@ export function readReplyLink(fragment: string): Read<MeasuringReply> {
   return reading.ok ? readReply(reading.value) : reading;
 }
 
-function withoutParts(setup: SetupDocument): SetupDocument {
-  return withEdits(setup, [
-    { path: 'parts', value: undefined },
-    { path: 'note', value: undefined },
-  ]);
+function leanSetup(setup: SetupDocument): SetupDocument {
+  return lean(withEdits(setup, [{ path: 'parts', value: undefined }])) as SetupDocument;
+}
+
+/** Beside figures and names: nothing of it enters any answer. */
+const leftAtHome: ReadonlySet<string> = new Set(['method', 'tool', 'who', 'when', 'source', 'note', '$schema']);
+
+/** A record without what is left at home; a figure that then has nothing beside it is written by itself. */
+function lean(node: unknown): unknown {
+  if (typeof node !== 'object' || node === null) return node;
+  if (Array.isArray(node)) return node.map(lean);
+  const kept = Object.entries(node).filter(([key]) => !leftAtHome.has(key));
+  const [first, ...more] = kept;
+  if (first?.[0] === 'value' && more.length === 0) return first[1];
+  return Object.fromEntries(kept.map(([key, value]) => [key, lean(value)]));
 }

@@ -1,4 +1,4 @@
-import { isTwoSided, type Agreement, type Doubt } from '../engine/readings/index.ts';
+import { isTwoSided, type Agreement, type Doubt, type Suspicion } from '../engine/readings/index.ts';
 import { fieldRules } from '../records/index.ts';
 import { printBoth, type UnitSystem } from '../units/index.ts';
 import { fieldOf } from './labels.ts';
@@ -13,33 +13,36 @@ import { fieldOf } from './labels.ts';
  */
 export function doubtText(doubt: Doubt, path: string, system: UnitSystem): string {
   const told = (value: number): string => printed(value, path, system);
-  switch (doubt.kind) {
-    case 'decimal':
-      return `A tape shows eighths: did you mean ${told(doubt.meant)}?`;
-    case 'feetDecimal':
-      return `Did you mean feet and inches: ${told(doubt.meant)}?`;
-    case 'unit':
-      return `That is far from what this category has. Did you mean ${told(doubt.meant)}, in another unit?`;
-    case 'tips':
-      return `Was that from tip to tip of the pins? From step to step it would be about ${told(doubt.meant)}.`;
-    case 'centres':
-      return `Was that from ball centre to ball centre? From step to step it would be about ${told(doubt.meant)}.`;
-    case 'insidePlates':
-      return `Was that between the plates? From step to step it would be about ${told(doubt.meant)}.`;
-    case 'bushing':
-      return 'That is as thick as a bushing. Is one on the pin? Then pull it off and read the bare pin.';
-    case 'worn':
-      return 'That is thin for this category. Was it the shiny worn band? Read beside it as well.';
-    case 'coated':
-      return 'That is a little thick for this category. Is there paint or rust under the caliper? Scrape it off and read again.';
-    case 'drawnOut':
-      return 'The tubes reach little into each other for a closed shaft. Is it pushed right together?';
-    case 'weighedLoaded':
-      return 'That is an odd share for the front axle. Was an implement hung on, or did the hitch carry it?';
-    case 'outside':
-      return `This category has ${told(doubt.expected.low)} to ${told(doubt.expected.high)}. Look at the drawing again: is it read between those points?`;
-  }
+  if ('meant' in doubt) return meantWords[doubt.kind](told(doubt.meant));
+  if (doubt.kind === 'outside')
+    return `This category has ${told(doubt.expected.low)} to ${told(doubt.expected.high)}. Look at the drawing again: is it read between those points?`;
+  return doubtWords[doubt.kind];
 }
+
+type Meant = Extract<Doubt, { meant: number }>['kind'];
+type Other = Exclude<Doubt['kind'], Meant | 'outside'>;
+
+const meantWords: Readonly<Record<Meant, (meant: string) => string>> = {
+  decimal: (meant) => `A tape shows eighths: did you mean ${meant}? Write the fraction as the tape shows it.`,
+  unit: (meant) => `That is far from what this category has. Did you mean ${meant}, in another unit?`,
+  tips: (meant) => `Was that from tip to tip of the pins? From step to step it would be about ${meant}.`,
+  centres: (meant) => `Was that from ball centre to ball centre? From step to step it would be about ${meant}.`,
+  insidePlates: (meant) =>
+    `Was that between the inner faces of the plates? From step to step it would be about ${meant}.`,
+  outsidePlates: (meant) =>
+    `Was that over the plates, without the collars? From step to step it would be about ${meant}.`,
+};
+
+const doubtWords: Readonly<Record<Other, string>> = {
+  bushing: 'That is as thick as a bushing. Is one on the pin? Then pull it off and read the bare pin.',
+  worn: 'That is thin for this category. Was it the shiny worn band? Read beside it as well.',
+  coated:
+    'That is a little thick for this category. Is there paint or rust under the caliper? Scrape it off and read again.',
+  pastHole:
+    'That leaves no room for the retaining pin’s hole before the tip. Was one of the two read to another edge of the hole?',
+  drawnOut: 'The tubes reach little into each other for a closed shaft. Is it pushed right together?',
+  weighedLoaded: 'That is an odd share for the front axle. Was an implement hung on, or did the hitch carry it?',
+};
 
 /** A range of the same in both units, so that a person sees the other at once. */
 function printed(value: number, path: string, system: UnitSystem): string {
@@ -57,15 +60,28 @@ function printed(value: number, path: string, system: UnitSystem): string {
  */
 export function agreementText(agreement: Agreement, path: string, system: UnitSystem): string {
   if (agreement.kind === 'once') return secondReadingText(path);
-  if (agreement.kind === 'agrees')
-    return agreement.setAside === 0 ? 'Both readings agree.' : 'Two readings agree; the other is set aside.';
-  const apart = `The readings are ${printed(agreement.apart, path, system)} apart, more than a tape explains.`;
-  if (agreement.looksLike === 'edges')
-    return `${apart} That is about the thickness of a pin: one of them was read to another edge. Read again, both ends to the same edge.`;
-  if (agreement.looksLike === 'uneven')
-    return `${apart} One side hangs lower: level the lift arms, look at the tyres, then read again.`;
-  return `${apart} Read a third time.`;
+  if (agreement.kind === 'agrees') return agreedText(agreement);
+  const apart = `The readings are ${printed(agreement.apart, path, system)} apart, more than the tool explains.`;
+  if (agreement.looksLike.length === 0) return `${apart} Read a third time.`;
+  const causes = agreement.looksLike.map((suspicion) => suspicionWords[suspicion]);
+  return `${apart} ${causes.length === 1 ? 'That is about' : 'That may be'} ${causes.join(', or ')}. Look, and read again.`;
 }
+
+function agreedText({ kept, setAside }: Extract<Agreement, { kind: 'agrees' }>): string {
+  if (setAside > 0) return `${kept} readings agree; ${setAside === 1 ? 'one is' : `${setAside} are`} set aside.`;
+  return kept === 2 ? 'Both readings agree.' : `All ${kept} readings agree.`;
+}
+
+const suspicionWords: Readonly<Record<Suspicion, string>> = {
+  edges: 'the thickness of a pin: one end was read to another edge',
+  uneven: 'one side hanging lower: level the lift arms, look at the tyres',
+  centres: 'the width of a ball: one was read from ball centre to ball centre',
+  tips: 'two pins: one was read from tip to tip',
+  plates: 'plates or collars: one was read at the plates, not at the steps',
+  faces: 'another face of the balls or hooks',
+  groove: 'groove to end: one was read to the groove, one to the end of the shaft',
+  yokes: 'yokes: one was read to the cross, one past it',
+};
 
 /**
  * How the second reading of a figure is best taken.

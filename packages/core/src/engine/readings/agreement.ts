@@ -1,14 +1,14 @@
 import type { SetupDocument } from '../../records/index.ts';
 import { readingOf, type Tool } from '../advice/index.ts';
 import { hull, interval, middle, width, type Interval } from '../geometry/index.ts';
-import { besideOf, knownAt } from './known.ts';
+import { suspicionsOf, type Suspicion } from './suspicion.ts';
 
 /** What several readings of one length come to. */
 export type Agreement =
   /** One reading so far. */
   | { readonly kind: 'once'; readonly range: Interval }
-  /** Two of them agree; others are set aside. */
-  | { readonly kind: 'agrees'; readonly range: Interval; readonly setAside: number }
+  /** So many of them agree; others are set aside. */
+  | { readonly kind: 'agrees'; readonly range: Interval; readonly kept: number; readonly setAside: number }
   /** They are farther apart than the tool explains. */
   | {
       readonly kind: 'disagrees';
@@ -17,18 +17,13 @@ export type Agreement =
       /** How far the closest two are apart [canonical unit]. */
       readonly apart: number;
       readonly allowed: number;
-      readonly looksLike: Suspicion | null;
+      /** What a difference like this comes from, the most telling first. */
+      readonly looksLike: readonly Suspicion[];
     };
-
-/** What a difference between two readings looks like: other edges of a pin, or two sides that don’t stand alike. */
-export type Suspicion = 'edges' | 'uneven';
 
 /** Readings that are best taken once on the left and once on the right: a fault on one side then shows. */
 const twoSided =
   /\.(ballHeightLow|ballHeightHigh|parkedPinHeight|workPinHeight|standOut|shoulderToHole|lowerPinDiameter|lowerBallBore|lowerBallWidth|tyreRadius)$/;
-
-/** How far apart two sides of a lift may stand before the arms want levelling [mm]. Common practice, no source. */
-const unevenFrom = 10;
 
 /**
  * Whether the second reading of a field is best taken on the other side of the machine.
@@ -54,12 +49,12 @@ export function allowedApart(path: string, about: number, tool?: Tool): number {
 }
 
 /**
- * What several readings of one figure come to. Two that agree are kept, their middle with what the tool may be off; where no
- * two agree, everything that they leave open is kept and said.
+ * What several readings of one figure come to, in whichever order they were taken. The most of them that agree are kept, the
+ * middle between them with what the tool may be off; where no two agree, everything that they leave open is kept and said.
  *
  * @param document the setup as far as it is known [JSON]
  * @param path field path, with dots [text]
- * @param values the readings, in the order taken, at least one [canonical unit]
+ * @param values the readings, at least one [canonical unit]
  * @param tool what they were read with, where another than usual [name]
  * @returns the range that they leave open, and how they agree [record]
  */
@@ -69,34 +64,38 @@ export function agreementOf(
   values: readonly [number, ...number[]],
   tool?: Tool,
 ): Agreement {
+  const sorted = [...values].sort((a, b) => a - b);
   const { accuracy } = readingOf(path, Math.max(...values.map(Math.abs)), tool);
-  const around = (a: number, b = a): Interval => interval(Math.min(a, b) - accuracy, Math.max(a, b) + accuracy);
-  if (values.length === 1) return { kind: 'once', range: around(values[0]) };
-  const [closest] = pairsOf(values).sort((a, b) => width(a) - width(b));
-  if (closest === undefined) throw new Error('invariant: two readings make a pair');
-  const apart = width(closest);
-  if (apart <= allowedApart(path, middle(closest), tool) + rounding) {
-    const kept = interval(
-      Math.min(middle(closest) - accuracy, closest.low),
-      Math.max(middle(closest) + accuracy, closest.high),
-    );
-    return { kind: 'agrees', range: kept, setAside: values.length - 2 };
+  const around = ({ low, high }: Interval): Interval => {
+    const centre = (low + high) / 2;
+    return interval(Math.min(low, centre - accuracy), Math.max(high, centre + accuracy));
+  };
+  const whole = interval(sorted[0] as number, sorted.at(-1) as number);
+  if (sorted.length === 1) return { kind: 'once', range: around(whole) };
+  const groups = groupsIn(sorted, (a, b) => (allowedApart(path, a, tool) + allowedApart(path, b, tool)) / 2);
+  if (groups.length > 0) {
+    const kept = sorted.filter((value) => groups.some(({ low, high }) => value >= low && value <= high)).length;
+    return { kind: 'agrees', range: groups.map(around).reduce(hull), kept, setAside: sorted.length - kept };
   }
-  const range = values.map((value) => around(value)).reduce(hull);
+  const closest = neighbours(sorted).reduce((best, pair) => (width(pair) < width(best) ? pair : best));
+  const apart = width(closest);
+  const range = interval(whole.low - accuracy, whole.high + accuracy);
   const allowed = allowedApart(path, middle(closest), tool);
-  return { kind: 'disagrees', range, apart, allowed, looksLike: suspicion(document, path, apart) };
+  return { kind: 'disagrees', range, apart, allowed, looksLike: suspicionsOf(document, path, apart, accuracy) };
 }
 
 const rounding = 1e-9;
 
-function pairsOf(values: readonly number[]): Interval[] {
-  return values.flatMap((a, i) => values.slice(i + 1).map((b) => interval(Math.min(a, b), Math.max(a, b))));
+/** The largest groups of readings that all agree with one another, at least two in each, from the lowest to the highest of each. */
+function groupsIn(sorted: readonly number[], allowed: (a: number, b: number) => number): Interval[] {
+  const groups = sorted.map((low, i) => {
+    const agreeing = sorted.slice(i).filter((high) => high - low <= allowed(low, high) + rounding);
+    return { low, high: agreeing.at(-1) as number, size: agreeing.length };
+  });
+  const most = Math.max(...groups.map(({ size }) => size));
+  return most < 2 ? [] : groups.filter(({ size }) => size === most);
 }
 
-/** Heights of pins and links tell uneven arms; lengths between pins tell edges where they differ by about one pin. */
-function suspicion(document: SetupDocument, path: string, apart: number): Suspicion | null {
-  if (/\.(ballHeight\w+|parkedPinHeight|workPinHeight)$/.test(path)) return apart >= unevenFrom ? 'uneven' : null;
-  if (!/\.(shoulderSpan|mastHeight|standOut|hookSpan)$/.test(path)) return null;
-  const pin = knownAt(document, besideOf(path, 'lowerPinDiameter').replace(/^coupler\.(?!front)/, 'implement.'));
-  return [0.5, 1].some((part) => apart >= part * pin.low - 2 && apart <= part * pin.high + 2) ? 'edges' : null;
+function neighbours(sorted: readonly number[]): Interval[] {
+  return sorted.slice(1).map((high, i) => interval(sorted[i] as number, high));
 }

@@ -9,9 +9,19 @@ import { atPath, fieldRules, setByNature, type SetupDocument } from '../../recor
  */
 export function partsOf(document: SetupDocument, field: string): string[] {
   if (!fieldRules.has(field)) return [field];
-  const settings = atPath(document, `${field}.adjustable`) as { at?: unknown; between?: unknown } | undefined;
+  const settings = atPath(document, `${field}.adjustable`) as { at?: unknown; between?: unknown } | null | undefined;
   if (Array.isArray(settings?.at)) return settings.at.map((_, i) => `${field}.adjustable.at.${i}`);
   if (setByNature.includes(field) || Array.isArray(settings?.between))
     return [0, 1].map((end) => `${field}.adjustable.between.${end}`);
   return [field];
+}
+
+/**
+ * The field that a path, or one end of what can be set, belongs to.
+ *
+ * @param path field path, or one end or hole of it [text]
+ * @returns the field’s path [text]
+ */
+export function fieldOfPart(path: string): string {
+  return path.split('.adjustable.')[0] ?? path;
 }

@@ -1,8 +1,10 @@
-import { atPath, type Edit, type SetupDocument } from '../../records/index.ts';
+import { atPath, fieldRules, type Edit, type SetupDocument } from '../../records/index.ts';
+import { readQuantity } from '../../units/index.ts';
 import { readingOf } from '../advice/index.ts';
-import { middle, width } from '../geometry/index.ts';
-import { partsOf } from './parts.ts';
-import { fieldOfPart, takenAs, type Taken, type Taking } from './taken.ts';
+import { middle, type Interval } from '../geometry/index.ts';
+import { fieldOfPart, partsOf } from './parts.ts';
+import { betweenOwnPoints } from './points.ts';
+import { takenAs, type Taken, type Taking, type Typed } from './taken.ts';
 
 /** Who read it, and when [ISO 8601]. */
 export interface Taker {
@@ -12,8 +14,15 @@ export interface Taker {
 
 type Good = Extract<Taken, { ok: true }>;
 
+/** One of the parts of a field as it was read. */
+interface Part {
+  readonly taking: Taking;
+  readonly taken: Good;
+}
+
 /**
- * The change that puts what was read into a setup, with how it was read, by whom and when.
+ * The change that puts what was read into a setup, with how it was read, by whom and when. Rounded to thousandths outward, so
+ * that nothing is lost of what was left open.
  *
  * @param document the setup as far as it is known [JSON]
  * @param field field path, with dots [text]
@@ -22,67 +31,138 @@ type Good = Extract<Taken, { ok: true }>;
  * @returns the change; null while an end or a hole is missing or nothing follows from what was read [record]
  */
 export function editFor(document: SetupDocument, field: string, takings: readonly Taking[], taker: Taker): Edit | null {
-  const parts = partsOf(document, field);
-  const [only, ...more] = parts;
-  const first = takings.find(({ path }) => path === only);
-  if (only === undefined || (first === undefined && more.length === 0)) return null;
-  if (only === field && first !== undefined) {
-    const taken = takenAs(document, first);
-    return taken.ok
-      ? { path: field, value: { ...figureOf(first, taken), ...provenance([first], taken, taker) } }
-      : null;
-  }
-  return settableEdit(document, field, parts, takings, taker);
+  const paths = partsOf(document, field);
+  const parts = paths.map((path) => partRead(document, path, takings));
+  const [only] = parts;
+  if (paths.length === 1 && paths[0] === field)
+    return only == null ? null : { path: field, value: { ...figureOf(only), ...provenance([only], taker) } };
+  return settableEdit(document, field, parts, taker);
+}
+
+function partRead(document: SetupDocument, path: string, takings: readonly Taking[]): Part | null {
+  const taking = takings.find((one) => one.path === path);
+  const taken = taking === undefined ? null : takenAs(document, taking);
+  return taking === undefined || taken === null || !taken.ok ? null : { taking, taken };
 }
 
 function settableEdit(
   document: SetupDocument,
   field: string,
-  parts: readonly string[],
-  takings: readonly Taking[],
+  read: readonly (Part | null)[],
   taker: Taker,
 ): Edit | null {
-  const form = atPath(document, `${field}.adjustable`) as Record<string, unknown> | undefined;
-  const key = parts[0]?.includes('.at.') === true ? 'at' : 'between';
-  const before = Array.isArray(form?.[key]) ? (form[key] as unknown[]) : [];
-  const used = takings.filter(({ path }) => parts.includes(path));
-  const read = parts.map((path, i) => {
-    const taking = used.find((one) => one.path === path);
-    const taken = taking === undefined ? null : takenAs(document, taking);
-    if (taking === undefined || taken === null || !taken.ok) return { value: before[i], taken: null };
-    return { value: figureOf(taking, taken), taken };
+  const parts = inSamePoints(document, field, read);
+  const found = parts.filter((part) => part !== null);
+  const before = endsBefore(document, field, found[0]?.taken.from);
+  const ends = parts.map((part, i) => (part === null ? before[i] : figureOf(part)));
+  if (found.length === 0 || ends.some((end) => end === undefined || end === null)) return null;
+  const form = (atPath(document, `${field}.adjustable`) ?? {}) as Readonly<Record<string, unknown>>;
+  const key = 'at' in form ? 'at' : 'between';
+  return { path: field, value: { adjustable: { ...form, [key]: ends }, ...provenance(found, taker) } };
+}
+
+/** A record names the points of all its ends at once: ends that were read between different points are turned to the field’s own. */
+function inSamePoints(document: SetupDocument, field: string, parts: readonly (Part | null)[]): (Part | null)[] {
+  const points = new Set(parts.map((part) => (part === null ? undefined : pointsOf(field, part.taken.from))));
+  points.delete(undefined);
+  if (points.size < 2) return [...parts];
+  return parts.map((part) => {
+    if (part === null || part.taken.from === undefined) return part;
+    const { from, ...taken } = part.taken;
+    const range = betweenOwnPoints(document, field, from, taken.range);
+    return { ...part, taken: { ...taken, range, method: `turned from ${from}` } };
   });
-  const known = read.find((one): one is { value: Record<string, unknown>; taken: Good } => one.taken !== null);
-  if (known === undefined || read.some(({ value }) => value === undefined || value === null)) return null;
-  const adjustable = { ...form, [key]: read.map(({ value }) => value) };
-  return { path: field, value: { adjustable, ...provenance(used, known.taken, taker) } };
 }
 
-/** The figure as typed where every reading says the same, else its middle or its ends [canonical unit]. */
-function figureOf({ typed, aslant }: Taking, { range, method }: Good): Record<string, unknown> {
-  const [first] = typed;
-  const half = width(range) / 2;
-  if (method !== undefined && half > 0) return { between: [tidy(range.low), tidy(range.high)] };
-  const isAsTyped = aslant !== true && method === undefined && typed.every(({ value }) => value === first.value);
-  const value = isAsTyped ? first.text : tidy(middle(range));
-  return half > 0 ? { value, plusMinus: tidy(half) } : { value };
+/** The ends or holes that stand in the document, where they were read between the same points. */
+function endsBefore(document: SetupDocument, field: string, from: string | undefined): readonly unknown[] {
+  const form = atPath(document, `${field}.adjustable`) as { at?: unknown; between?: unknown } | undefined;
+  const before = form?.at ?? form?.between;
+  const said = atPath(document, `${field}.from`) as string | undefined;
+  return Array.isArray(before) && pointsOf(field, said) === pointsOf(field, from) ? (before as unknown[]) : [];
 }
 
-function provenance(takings: readonly Taking[], { from, method }: Good, { who, when }: Taker): Record<string, unknown> {
-  const [first] = takings;
-  const texts = takings.map(({ typed }) => typed.map(({ text }) => text).join(' and '));
-  const isPlain = takings.every(({ typed }) => typed.length === 1) && method === undefined;
-  const tool = first === undefined ? undefined : (first.tool ?? readingOf(fieldOfPart(first.path), 0).tool);
+function pointsOf(field: string, from: string | undefined): string | undefined {
+  return from ?? fieldRules.get(field)?.from?.[0] ?? 'own';
+}
+
+/** The figure as typed where every reading says the same and nothing was worked out, else its middle; or its two ends. */
+function figureOf({ taking, taken }: Part): Record<string, unknown> {
+  const { low, high } = taken.range;
+  const [first] = taking.typed;
+  const isPlain = taken.method === undefined && taking.aslant !== true;
+  const isAsTyped = isPlain && taking.typed.every(({ value }) => value === first.value);
+  const centre = isAsTyped ? first.value : nearest(middle(taken.range));
+  if (!isPlain || !isMiddle(centre, taken.range)) return { between: [down(low), up(high)] };
+  const value = isAsTyped ? asWritten(taking.path, first) : centre;
+  const spread = up(Math.max(centre - low, high - centre));
+  return spread > 0 ? { value, plusMinus: spread } : { value };
+}
+
+/** Whether a range lies evenly about a figure: not where the field cut it off. */
+function isMiddle(centre: number, range: Interval): boolean {
+  return Math.abs(centre - middle(range)) <= 1 / thousand;
+}
+
+/** The text as typed where it means the same in every unit system, else the number. */
+function asWritten(path: string, { text, value }: Typed): string | number {
+  const dimension = fieldRules.get(fieldOfPart(path))?.dimension ?? 'length';
+  const isClear = (['us', 'metric'] as const).every((assume) => {
+    const reading = readQuantity(text, { dimension, assume });
+    return reading.ok && Math.abs(reading.value - value) < rounding;
+  });
+  return isClear ? text : value;
+}
+
+function provenance(parts: readonly Part[], { who, when }: Taker): Record<string, unknown> {
+  const [first] = parts;
+  const from = first?.taken.from;
+  const tool = first === undefined ? undefined : toolOf(first);
+  const method = methodOf(parts);
   return {
     ...(from === undefined ? {} : { from }),
-    ...(isPlain ? {} : { method: [method, `read as ${texts.join('; ')}`].filter(Boolean).join('; ') }),
+    ...(method === '' ? {} : { method }),
     ...(tool === undefined ? {} : { tool }),
     ...(who === undefined || who === '' ? {} : { who }),
     when,
   };
 }
 
-/** To a thousandth: what a tape reads in a document that people may open. */
-function tidy(value: number): number {
-  return Math.round(value * 1000) / 1000;
+/** How it was read where that is more than one reading of the figure itself. */
+function methodOf(parts: readonly Part[]): string {
+  const ways = new Set(parts.map(({ taken }) => taken.method));
+  const isAslant = parts.some(({ taking }) => taking.aslant === true);
+  const isPlain = parts.every(({ taking, taken }) => taking.typed.length === 1 && taken.method === undefined);
+  const texts = parts.map(({ taking }) => taking.typed.map(({ text }) => text).join(' and '));
+  const said = [
+    ...ways,
+    ...(isAslant ? ['perhaps not standing level'] : []),
+    ...(isPlain && !isAslant ? [] : [`read as ${texts.join('; ')}`]),
+  ];
+  return said.filter(Boolean).join('; ').slice(0, longestMethod);
+}
+
+/** As long as a record takes it [characters]. */
+const longestMethod = 2000;
+
+function toolOf({ taking, taken }: Part): string | undefined {
+  const tool = taken.tool ?? readingOf(fieldOfPart(taking.path), 0).tool;
+  return tool === 'word' ? undefined : tool;
+}
+
+/** Thousandths: what a tape reads in a document that people may open. */
+const thousand = 1000;
+/** Less than the last digit of a number in the document can tell. */
+const rounding = 1e-9;
+
+function nearest(value: number): number {
+  return Math.round(value * thousand) / thousand;
+}
+
+function down(value: number): number {
+  return Math.floor(value * thousand + rounding * thousand) / thousand;
+}
+
+function up(value: number): number {
+  return Math.ceil(value * thousand - rounding * thousand) / thousand;
 }

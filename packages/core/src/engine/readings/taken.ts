@@ -1,8 +1,10 @@
 import { fieldRules, type SetupDocument } from '../../records/index.ts';
 import type { Tool } from '../advice/index.ts';
-import { add, interval, multiply, type Interval } from '../geometry/index.ts';
+import { add, interval, type Interval } from '../geometry/index.ts';
 import { agreementOf, type Agreement } from './agreement.ts';
-import { besideOf, givenAt, knownAt } from './known.ts';
+import { besideOf, givenAt, knownAt, signOf } from './known.ts';
+import { fieldOfPart } from './parts.ts';
+import { slantOf } from './slant.ts';
 import type { Way } from './way.ts';
 import { wayQuestion } from './ways.ts';
 
@@ -22,7 +24,7 @@ export interface Taking {
   readonly way?: string;
   /** What it was read with, where another tool than usual. */
   readonly tool?: Tool;
-  /** The tractor may not have stood level. */
+  /** What was read may not have stood level. */
   readonly aslant?: boolean;
 }
 
@@ -35,13 +37,15 @@ export type Taken =
       readonly from?: string;
       /** The way, in words, where it was no plain reading. */
       readonly method?: string;
+      /** What the figure was read with or taken from, where not the usual tool. */
+      readonly tool?: Tool;
       /** Figures beside it that it was worked out with and that nobody has read. */
       readonly unread: readonly string[];
     }
   | { readonly ok: false; readonly hint: string; readonly instead?: string };
 
 /**
- * What was read, turned into the field’s own figure with everything that it leaves open.
+ * What was read, turned into the field’s own figure with everything that it leaves open, as far as the field takes it.
  *
  * @param document the setup as far as it is known [JSON]
  * @param taking what was read, and how [record]
@@ -50,27 +54,31 @@ export type Taken =
 export function takenAs(document: SetupDocument, taking: Taking): Taken {
   const field = fieldOfPart(taking.path);
   const way = wayOf(taking);
+  if (way === undefined && taking.way !== undefined) return { ok: false, hint: noSuchWay };
   if (way?.kind === 'again') return { ok: false, hint: way.hint };
   if (way?.kind === 'other') return { ok: false, hint: way.hint, instead: besideOf(field, way.field) };
-  const agreement = agreementOf(document, field, valuesOf(taking), taking.tool);
+  const tool = taking.tool ?? (way?.kind === 'turned' ? way.by : undefined);
+  const agreement = agreementOf(document, field, valuesOf(taking), tool);
   const needs = way?.kind === 'turned' ? way.needs.map((need) => besideOf(field, need)) : [];
-  const read = turnedBy(document, way, needs, agreement.range);
-  const range = taking.aslant === true ? add(read, slantOf(document, field)) : read;
-  if (!isInField(field, range)) return { ok: false, hint: outOfField };
+  const range = inField(field, rangeRead(document, taking, way, agreement.range));
+  if (range === null) return { ok: false, hint: outOfField };
   const unread = needs.filter((path) => givenAt(document, path) === null);
-  return { ok: true, range, agreement, ...saidBy(way), unread };
+  return { ok: true, range, agreement, ...saidBy(way), ...(tool === undefined ? {} : { tool }), unread };
 }
 
+const noSuchWay = 'Say again how it was read.';
 const outOfField = 'Read that way, no figure follows that the field can take.';
 
 function valuesOf({ typed: [first, ...others] }: Taking): [number, ...number[]] {
   return [first.value, ...others.map(({ value }) => value)];
 }
 
-function turnedBy(document: SetupDocument, way: Way | undefined, needs: readonly string[], read: Interval): Interval {
-  if (way?.kind !== 'turned') return read;
-  const beside = needs.map((path) => knownAt(document, path));
-  return way.turn(read, beside);
+function rangeRead(document: SetupDocument, { path, aslant }: Taking, way: Way | undefined, read: Interval): Interval {
+  const field = fieldOfPart(path);
+  const standing = aslant === true ? add(read, slantOf(document, field, read)) : read;
+  if (way?.kind !== 'turned') return standing;
+  const ranges = way.needs.map((need) => knownAt(document, besideOf(field, need)));
+  return way.turn(standing, { ranges, sign: signOf(document, field) });
 }
 
 /** What the record is told of the way. */
@@ -79,37 +87,14 @@ function saidBy(way: Way | undefined): Pick<Extract<Taken, { ok: true }>, 'from'
   return way?.kind === 'as' && way.from !== undefined ? { from: way.from } : {};
 }
 
-/** The field that a path, or one end of what can be set, belongs to. */
-export function fieldOfPart(path: string): string {
-  return path.split('.adjustable.')[0] ?? path;
-}
-
 function wayOf({ path, way }: Taking): Way | undefined {
-  return wayQuestion(fieldOfPart(path))?.ways.find(({ key }) => key === way);
+  return wayQuestion(path)?.ways.find(({ key }) => key === way);
 }
 
-function isInField(path: string, { low, high }: Interval): boolean {
+/** The part of a range that the field takes; null where it takes none of it. */
+function inField(path: string, { low, high }: Interval): Interval | null {
   const rule = fieldRules.get(path);
-  return rule !== undefined && Number.isFinite(low) && Number.isFinite(high) && high >= rule.min && low <= rule.max;
-}
-
-/** Three degrees: a tractor on ground that looks level. Common practice, no source. */
-const slant = interval(-Math.tan(Math.PI / 60), Math.tan(Math.PI / 60));
-/** How far from the axle something lies that nobody has read [mm]. Our own. */
-const usualLever = interval(0, 1000);
-
-/** What a slant adds to a height, by how far behind the axle it is read, and to a distance behind the axle, by its height. */
-function slantOf(document: SetupDocument, path: string): Interval {
-  const lever = leverOf(document, path);
-  return lever === null ? interval(0, 0) : multiply(slant, lever);
-}
-
-function leverOf(document: SetupDocument, path: string): Interval | null {
-  if (!path.startsWith('tractor.')) return null;
-  if (path.includes('ballHeight')) return usualLever;
-  const partner = path.endsWith('Height')
-    ? path.replace(/Height$/, 'BehindAxle')
-    : path.replace(/BehindAxle$/, 'Height');
-  if (partner === path) return null;
-  return givenAt(document, partner) ?? usualLever;
+  if (rule === undefined || !Number.isFinite(low) || !Number.isFinite(high)) return null;
+  if (high < rule.min || low > rule.max) return null;
+  return interval(Math.max(low, rule.min), Math.min(high, rule.max));
 }

@@ -1,4 +1,5 @@
 import { machineWays } from './machineWays.ts';
+import { fieldOfPart } from './parts.ts';
 import { pinWays } from './pinWays.ts';
 import type { WayQuestion } from './way.ts';
 
@@ -7,12 +8,13 @@ const machinesWithPins = /^(implement\.secondRow|implement|coupler\.front)\.(\w+
 /**
  * What to ask about a reading of a field: between which points, or how it came about.
  *
- * @param path field path, with dots [text]
+ * @param path field path, or one end or hole of what can be set [text]
  * @returns the question and its ways, the field’s own first; null where a reading has one meaning [record]
  */
 export function wayQuestion(path: string): WayQuestion | null {
-  const own = machineWays[path];
+  const field = fieldOfPart(path);
+  const own = machineWays[field];
   if (own !== undefined) return own;
-  const field = machinesWithPins.exec(path)?.[2];
-  return (field === undefined ? undefined : pinWays[field]) ?? null;
+  const pins = machinesWithPins.exec(field)?.[2];
+  return (pins === undefined ? undefined : pinWays[pins]) ?? null;
 }

@@ -8,7 +8,7 @@ import { VerdictMark } from '../../marks/VerdictMark.tsx';
 import { ErrorList } from '../check/ErrorList.tsx';
 import { ReadingList } from './ReadingList.tsx';
 import { SendAnswers } from './SendAnswers.tsx';
-import type { Following } from './useAdvice.ts';
+import type { Advised, Following } from './useAdvice.ts';
 import type { SessionDesk } from './useSession.ts';
 
 interface DoneProps {
@@ -41,7 +41,7 @@ export function DoneScreen({ desk, document, following }: DoneProps) {
           Something inside broke on these figures ({reply.message}). They are kept; send them as they are.
         </p>
       ) : null}
-      {reply.kind === 'advice' ? <Outcome advised={reply} /> : null}
+      {reply.kind === 'advice' ? <Outcome advised={reply} request={desk.session.request} /> : null}
       <ReadingList desk={desk} onReopen={reopen} />
       <SendAnswers desk={desk} />
       <div className="done-actions done-last">
@@ -56,11 +56,30 @@ export function DoneScreen({ desk, document, following }: DoneProps) {
   );
 }
 
-function Outcome({
-  advised: { advice, setup },
-}: {
-  readonly advised: Extract<NonNullable<Following['reply']>, { kind: 'advice' }>;
-}) {
+interface OutcomeProps {
+  readonly advised: Advised;
+  readonly request: SessionDesk['session']['request'];
+}
+
+/** What it came to. Where somebody asked, the verdict is theirs to give: they know which parts there are. */
+function Outcome({ advised, request }: OutcomeProps) {
+  return request === null ? <Verdict advised={advised} /> : <AllAsked asks={request.asks ?? 'whoever asked'} />;
+}
+
+function AllAsked({ asks }: { readonly asks: string }) {
+  return (
+    <div className="done-verdict">
+      <h2>That is all that was asked</h2>
+      <p>
+        Send it back: {asks} works out the answer, with the parts that there are. Hook nothing up on these figures
+        alone.
+      </p>
+      <p className="done-caution">{sentenceCase(cautionWords.standClear)}</p>
+    </div>
+  );
+}
+
+function Verdict({ advised: { advice, setup } }: { readonly advised: Advised }) {
   const { system } = usePreferences();
   const { answer, settled, next } = advice;
   const because = becauseOf(answer, setup, system);

@@ -19,16 +19,21 @@ export function MeasureHead({ desk, steps, advised, isStale }: MeasureHeadProps)
     <Header>
       <h1 className="measure-title">{advised === null ? 'Measure' : countWords(desk, steps.length)}</h1>
       <div className="measure-verdict" aria-live="polite" aria-busy={isStale}>
-        {advised === null ? (
-          'Working it out…'
-        ) : (
-          <>
-            <VerdictMark outcome={advised.advice.answer.verdict} />
-            <span>{verdictWords(advised.advice.answer)}</span>
-          </>
-        )}
+        {advised === null ? 'Working it out…' : <Follows desk={desk} advised={advised} />}
       </div>
     </Header>
+  );
+}
+
+/** The verdict; where somebody asked, it is theirs to give, with the parts that they have. */
+function Follows({ desk: { session }, advised }: { readonly desk: SessionDesk; readonly advised: Advised }) {
+  if (session.request !== null) return <span>{`Asked by ${session.request.asks ?? 'somebody'}`}</span>;
+  const { answer } = advised.advice;
+  return (
+    <>
+      <VerdictMark outcome={answer.verdict} />
+      <span>{verdictWords(answer)}</span>
+    </>
   );
 }
 

@@ -76,7 +76,7 @@ export function NumberScreen({ desk, document, step, entry, phase }: NumberScree
           </p>
         )}
         <SaidOfReadings phase={phase} path={path} entry={entry} system={system} />
-        {phase.kind === 'type' && phase.nth > 1 && told === null ? null : (
+        {desk.session.request !== null || (phase.kind === 'type' && phase.nth > 1 && told === null) ? null : (
           <Decides suggestion={step.suggestion} path={path} value={told} accuracy={accuracy} rule={rule} />
         )}
         {phase.kind === 'enough' ? null : (

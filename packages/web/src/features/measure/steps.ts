@@ -30,18 +30,31 @@ export function isReadable(path: string): boolean {
   return fieldRules.has(path) || choiceAt(path) !== null;
 }
 
-/** What is worth reading next, best first, without what was read or could not be reached; only what was asked for where somebody asked. */
+/**
+ * What is to be read next, best first, without what was read or could not be reached. Whoever asked knows of parts that are not
+ * known here, so all that was asked for is read, whatever would be settled without them.
+ */
 export function stepsOf(
   document: SetupDocument,
-  advice: Advice,
+  { next }: Advice,
   entries: Entries,
   request: Session['request'],
 ): Step[] {
-  return advice.next
+  const wanted = request === null ? next : inOrderOf(next, request.fields);
+  return wanted
     .filter(({ path }) => isReadable(path))
-    .filter(({ path }) => request === null || request.fields.includes(path))
     .flatMap((suggestion) => partsOf(document, suggestion.path).map((path) => ({ path, suggestion })))
     .filter(({ path }) => (entries.get(path)?.state ?? 'open') === 'open');
+}
+
+/** Fields in the order of the advice; those that it does not name follow as they were asked for. */
+function inOrderOf(next: readonly Suggestion[], fields: readonly string[]): Suggestion[] {
+  const named = next.filter(({ path }) => fields.includes(path));
+  const others = fields.filter((field) => !named.some(({ path }) => path === field));
+  return [
+    ...named,
+    ...others.map((path) => ({ path, ...readingOf(path, 0), settles: 0, tellsOn: [], thresholds: [] })),
+  ];
 }
 
 /** Where a figure stands: what the screen asks for. */
@@ -79,9 +92,9 @@ export function toolOf({ path, tool }: Entry): Tool {
   return tool ?? readingOf(fieldOfPart(path), 0).tool;
 }
 
-function openDoubt(document: SetupDocument, { path, typed, way, sure }: Entry): Doubt | null {
+function openDoubt(document: SetupDocument, { path, typed, way, tool, sure }: Entry): Doubt | null {
   const last = typed.at(-1);
   if (last === undefined) return null;
-  const doubts = doubtsAbout(document, path, last, way ?? undefined);
+  const doubts = doubtsAbout(document, path, last, way ?? undefined, tool ?? undefined);
   return doubts.find(({ kind }) => !sure.includes(kind)) ?? null;
 }
