@@ -54,7 +54,7 @@ function vitest(name, root, more = '') {
 
 run('format', 'npx prettier --check .');
 run('lint', 'npx eslint .');
-for (const project of ['core', 'cli', 'web'])
+for (const project of ['core', 'cli', 'web', 'store', 'server'])
   run(`types of ${project}`, `npx tsc -p packages/${project}/tsconfig.json`);
 run('types of core tests', 'npx tsc -p packages/core/tsconfig.test.json');
 run('types of web tests', 'npx tsc -p packages/web/tsconfig.tools.json');
@@ -64,9 +64,12 @@ run('layers', 'node scripts/layers.mjs');
 run('a planted breach of each layer is caught', 'node scripts/layers.mjs --planted');
 run('nothing unused', 'npx knip');
 run('docs are true', 'npx tsx scripts/docs.ts');
+run('description of the API is current', 'npx tsx scripts/write-openapi.ts --check');
 run('build of the command line', 'npm run build --workspace hitchwright');
 vitest('core', 'packages/core', quick ? '--exclude "test/properties/**"' : '');
 vitest('cli', 'packages/cli');
+vitest('server', 'packages/server', quick ? '--exclude "test/fuzz/**"' : '');
+if (!quick) vitest('store', 'packages/store');
 if (!quick) {
   run('build of the pages', 'npm run build --workspace @hitchwright/web');
   const report = join(folder, 'web.json');

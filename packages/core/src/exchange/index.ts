@@ -1,3 +1,4 @@
 export { linkOf, readLink, type LinkReading } from './link.ts';
 export { readReplyLink, readRequestLink, replyLinkOf, requestLinkOf } from './measuring.ts';
 export { longestQrText, qrOf, type QrSquares } from './qr.ts';
+export * from './rows/index.ts';

@@ -1,6 +1,15 @@
 export { couplerFields, fieldRules, implementFields, pinFields, shaftFields, tractorFields } from './fields.ts';
 export { atPath, withEdits, type Edit } from './edit.ts';
 export { errorLine, excerpt, type InputError, type InputErrorCode } from './inputError.ts';
+export {
+  inUse,
+  inUseRule,
+  readingGrades,
+  type GradedReading,
+  type InUse,
+  type ReadingConflict,
+  type ReadingGrade,
+} from './inUse.ts';
 export { largestSetup, parseSetup, readSetup, readSetupText, type SetupReading } from './readSetup.ts';
 export type {
   ChosenRules,

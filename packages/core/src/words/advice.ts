@@ -76,7 +76,8 @@ function standingTo({ passes, fails }: Suggestion['thresholds'][number], rule: F
   const isOpen = (end: number): boolean => end <= rule.min || end >= rule.max;
   const spareIn = ({ low, high }: { low: number; high: number }): number =>
     Math.min(isOpen(low) ? Infinity : value - low, isOpen(high) ? Infinity : high - value);
-  const best = (ranges: Suggestion['thresholds'][number]['passes']): number => Math.max(-Infinity, ...ranges.map(spareIn));
+  const best = (ranges: Suggestion['thresholds'][number]['passes']): number =>
+    Math.max(-Infinity, ...ranges.map(spareIn));
   const [good, bad] = [best(passes), best(fails)];
   if (good >= off) return { side: 'passes', spare: good } as Standing;
   if (bad >= off) return { side: 'fails', spare: bad } as Standing;

@@ -1,5 +1,6 @@
 import type { SetupQuestion } from '../../src/engine/assess/index.ts';
-import type { Box } from '../../src/engine/proof/index.ts';
+import { exactly, middle } from '../../src/engine/geometry/index.ts';
+import type { Box, Reading } from '../../src/engine/proof/index.ts';
 
 /** Settings at one place each, a share of the way along their range; what is uncertain keeps its range. */
 export function boxOf({ ledger }: SetupQuestion, share: number): Box {
@@ -16,4 +17,13 @@ export function pointIn(box: Box, stream: Generator<number, never>): Box {
     const value = low === high ? low : low + stream.next().value * (high - low);
     return { low: value, high: value };
   });
+}
+
+/** Reads the middle of every range and the first of every choice, of inputs too that are opened only when they are first read. */
+export function middleOfAll({ ledger }: SetupQuestion): Reading {
+  return (index) => {
+    const entry = ledger.entries[index];
+    if (entry === undefined) throw new Error(`no entry ${index}`);
+    return exactly(entry.role === 'choice' ? entry.range.low : middle(entry.range));
+  };
 }

@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import type { SetupDocument } from '../../src/records/index.ts';
 
-type Figure = fc.Arbitrary<unknown>;
+/** A figure as it may be said. */
+export type Figure = fc.Arbitrary<unknown>;
 
 /** A figure near `base`: exact, with a tolerance, in a range, or left out, all in millimetres rounded to a hundredth. */
-function near(base: number, spread: number, leaveOut = false): Figure {
+export function near(base: number, spread: number, leaveOut = false): Figure {
   const value = fc.double({ min: base - spread, max: base + spread, noNaN: true }).map(toHundredth);
   const slack = fc.double({ min: 0, max: spread, noNaN: true }).map(toHundredth);
   const forms: Figure[] = [

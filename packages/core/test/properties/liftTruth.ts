@@ -1,99 +1,183 @@
 import type { SetupQuestion } from '../../src/engine/assess/index.ts';
-import {
-  evaluate,
-  openWorkspace,
-  stepsFor,
-  type Formula,
-  type Step,
-  type Workspace,
-} from '../../src/engine/formula/index.ts';
-import { middle } from '../../src/engine/geometry/index.ts';
+import type { Step } from '../../src/engine/formula/index.ts';
+import { exactly, middle } from '../../src/engine/geometry/index.ts';
 import { ratedLift } from '../../src/engine/lift/ratedLift.ts';
-import { throughLift, type Course } from '../../src/engine/lift/throughLift.ts';
-import type { Reading } from '../../src/engine/proof/index.ts';
+import { basisOf } from '../../src/engine/lift/question.ts';
+import { throughLift, type Course, type LiftSteps } from '../../src/engine/lift/throughLift.ts';
+import type { Reading, Term } from '../../src/engine/proof/index.ts';
+import { openPlain, type PlainRun } from './plainRun.ts';
 
-/** Twice as many places as a margin is proven at, and the ends and middles of those pieces among them. */
-const places = 97;
-
-/** What a truth is looked at for; `closes` is over the stroke, `raiseCloses` over the raise [mm, deg, kg]. */
+/**
+ * What a truth is looked at for [mm, deg, kg]; `closes` is over the stroke, `raiseCloses` over the raise, and
+ * `carryCloses` at the carrying height.
+ */
 export type Seen =
-  'closes' | 'raiseCloses' | 'force' | 'pitchLeast' | 'pitchGreatest' | 'clearance' | 'topLink' | 'tyreGap';
+  | 'closes'
+  | 'raiseCloses'
+  | 'carryCloses'
+  | 'force'
+  | 'pitchLeast'
+  | 'pitchGreatest'
+  | 'clearance'
+  | 'topLink'
+  | 'tyreGap'
+  | 'workHeight'
+  | 'lowest'
+  | 'highest'
+  | 'pinsLowest'
+  | 'lowerForceUp'
+  | 'lowerForce';
 
 /** Works a truth out on plain numbers: every input at a point, the lift at many places. */
 export type Look = (at: Reading) => ReadonlyMap<Seen, number>;
 
 const degrees = 180 / Math.PI;
 
-/** Opens what a question can be looked at for. */
-export function openTruth(question: SetupQuestion): Look {
-  const { structure } = question.lift;
-  return structure.linkage ? throughTheLift(question) : fromRatings(question);
+/** What is looked at together, since it is run together. */
+interface Part {
+  readonly seen: readonly Seen[];
+  readonly open: () => (at: Reading) => readonly (readonly [Seen, number])[];
 }
 
-function fromRatings(question: SetupQuestion): Look {
-  const { formula, spare } = ratedLift(question.lift.structure);
-  const run = openPlain(question, formula, [spare]);
-  return (at) => new Map([['force', leastOf(run(at, 0), spare)]]);
+/** What of a truth is looked at, and at how many places of the lift. */
+export interface Looking {
+  readonly wanted?: readonly Seen[];
+  readonly places?: number;
 }
 
-function throughTheLift(question: SetupQuestion): Look {
-  const { structure } = question.lift;
-  const along = (course: Course) => throughLift(structure, course);
-  const [stroke, raise, carry] = [along('stroke'), along('raise'), along('carry')];
-  const { supply, pitch, tyreGap, closes } = stroke.steps;
-  const rises = [...(structure.atBalls ? [supply.ballsByArm] : []), ...(structure.at610 ? [supply.testByArm] : [])];
+/** Opens what a question can be looked at for: everything, or only the force where no linkage is known, unless it is said. */
+export function openTruth(question: SetupQuestion, { wanted, places }: Looking = {}): Look {
+  const isKnown = question.lift.structure.linkage;
+  const isWanted = (what: Seen): boolean => wanted?.includes(what) ?? (isKnown || what === 'force');
+  const opened = partsOf(question, places)
+    .filter(({ seen }) => seen.some(isWanted))
+    .map(({ open }) => open());
+  return (at) => new Map(opened.flatMap((look) => look(at)));
+}
+
+function partsOf(question: SetupQuestion, places: number | undefined): readonly Part[] {
+  const { lift } = question;
+  const { structure, leaves } = lift;
+  const torque = constantTorque(question, places);
+  const open = (course: Course, pick: (steps: LiftSteps) => readonly Step[]) => {
+    const { formula, steps } = throughLift(structure, course);
+    const termOf = (name: string): Term | undefined =>
+      name === 'constantTorque' ? torque.term : leaves.exact.get(name);
+    const plain = openPlain(formula, pick(steps), termOf, places);
+    return { plain, steps };
+  };
+  const basis = basisOf(lift);
+  const isThrough = basis === 'linkage' || basis === 'cylinder';
+  return [
+    { seen: ['closes', 'pitchLeast', 'pitchGreatest', 'tyreGap'], open: () => overStroke(open) },
+    {
+      seen: ['raiseCloses', 'lowerForceUp', 'lowerForce', ...(isThrough ? (['force'] as const) : [])],
+      open: () => overRaise(open, isThrough ? torque.run : null),
+    },
+    ...(basis === 'ratings' ? [{ seen: ['force'], open: () => byRatings(question) } as const] : []),
+    { seen: ['carryCloses', 'clearance', 'topLink', 'workHeight', 'lowest', 'highest'], open: () => atCarry(open) },
+    { seen: ['pinsLowest'], open: () => atBottom(open) },
+  ];
+}
+
+type Open = (
+  course: Course,
+  pick: (steps: LiftSteps) => readonly Step[],
+) => { readonly plain: PlainRun; readonly steps: LiftSteps };
+
+function overStroke(open: Open): ReturnType<Part['open']> {
+  const { plain, steps } = open('stroke', ({ pitch, tyreGap, closes }) => [pitch, tyreGap, closes]);
+  return (at) => {
+    plain.run(at);
+    return [
+      ['closes', plain.least(steps.closes)],
+      ['pitchLeast', plain.least(steps.pitch) * degrees],
+      ['pitchGreatest', plain.greatest(steps.pitch) * degrees],
+      ['tyreGap', plain.least(steps.tyreGap)],
+    ];
+  };
+}
+
+/** Over the raise; the force only where the torque behind it is worked out before. */
+function overRaise(open: Open, before: ((at: Reading) => void) | null): ReturnType<Part['open']> {
+  const { plain, steps } = open('raise', ({ closes, lowerForceUp, lowerForce, spare }) => [
+    ...[closes, lowerForceUp, lowerForce],
+    ...(before === null ? [] : [spare]),
+  ]);
+  return (at) => {
+    before?.(at);
+    plain.run(at);
+    return [
+      ['raiseCloses', plain.least(steps.closes)],
+      ['lowerForceUp', plain.least(steps.lowerForceUp)],
+      ['lowerForce', plain.greatest(steps.lowerForce)],
+      ...(before === null ? [] : [['force', plain.least(steps.spare)] as const]),
+    ];
+  };
+}
+
+function byRatings({ lift }: SetupQuestion): ReturnType<Part['open']> {
+  const { formula, spare } = ratedLift(lift.structure);
+  const plain = openPlain(formula, [spare], (name) => lift.leaves.exact.get(name));
+  return (at) => {
+    plain.run(at);
+    return [['force', plain.least(spare)]];
+  };
+}
+
+function atCarry(open: Open): ReturnType<Part['open']> {
+  const { plain, steps } = open('carry', ({ clearance, workTopLink, workHeight, lowest, highest, closes }) => [
+    ...[clearance, workTopLink, workHeight],
+    ...[lowest, highest, closes],
+  ]);
+  return (at) => {
+    plain.run(at);
+    return [
+      ['carryCloses', plain.least(steps.closes)],
+      ['clearance', plain.least(steps.clearance)],
+      ['topLink', plain.least(steps.workTopLink)],
+      ['workHeight', plain.least(steps.workHeight)],
+      ['lowest', plain.least(steps.lowest)],
+      ['highest', plain.least(steps.highest)],
+    ];
+  };
+}
+
+function atBottom(open: Open): ReturnType<Part['open']> {
+  const { plain, steps } = open('bottom', ({ pins }) => [pins.z]);
+  return (at) => {
+    plain.run(at);
+    return [['pinsLowest', plain.least(steps.pins.z)]];
+  };
+}
+
+/** The torque that the ratings suggest, itself worked out from the greatest rise of each test point over all of the lift. */
+function constantTorque(question: SetupQuestion, places: number | undefined) {
+  const { structure, leaves } = question.lift;
   const isRated = structure.arms && !structure.cylinder;
-  const overStroke = openPlain(question, stroke.formula, [...(isRated ? rises : []), pitch, tyreGap, closes]);
-  const overRaise = openPlain(question, raise.formula, [raise.steps.spare, raise.steps.closes]);
-  const atCarry = openPlain(question, carry.formula, [carry.steps.clearance, carry.steps.workTopLink]);
+  const { formula, steps } = throughLift(structure, 'rated');
+  const rated = [
+    ...(isRated && structure.atBalls ? [['liftAtBalls', steps.supply.ballsByArm] as const] : []),
+    ...(isRated && structure.at610 ? [['liftAt610', steps.supply.testByArm] as const] : []),
+  ];
+  const plain = openPlain(
+    formula,
+    rated.map(([, rise]) => rise),
+    (name) => leaves.exact.get(name),
+    places,
+  );
   const leaf = (name: string, at: Reading): number => {
-    const term = question.lift.leaves.exact.get(name);
+    const term = leaves.exact.get(name);
     if (term === undefined) throw new Error(`no leaf ${name}`);
     return middle(term(at));
   };
-  return (at) => {
-    const whole = overStroke(at, 0);
-    const torques = [
-      ...(structure.atBalls ? [() => leaf('liftAtBalls', at) * greatestOf(whole, supply.ballsByArm)] : []),
-      ...(structure.at610 ? [() => leaf('liftAt610', at) * greatestOf(whole, supply.testByArm)] : []),
-    ];
-    const torque = isRated ? Math.min(...torques.map((of) => of())) : 0;
-    const seen = new Map<Seen, number>([
-      ['closes', leastOf(whole, closes)],
-      ['pitchLeast', leastOf(whole, pitch) * degrees],
-      ['pitchGreatest', greatestOf(whole, pitch) * degrees],
-      ['tyreGap', leastOf(whole, tyreGap)],
-    ]);
-    const raised = overRaise(at, torque);
-    seen.set('raiseCloses', leastOf(raised, raise.steps.closes));
-    seen.set('force', leastOf(raised, raise.steps.spare));
-    const there = atCarry(at, torque);
-    seen.set('clearance', leastOf(there, carry.steps.clearance));
-    return seen.set('topLink', leastOf(there, carry.steps.workTopLink));
+  let torque = 0;
+  return {
+    run: (at: Reading): void => {
+      if (rated.length === 0) return;
+      plain.run(at);
+      torque = Math.min(...rated.map(([rating, rise]) => leaf(rating, at) * plain.greatest(rise)));
+    },
+    term: () => exactly(torque),
   };
-}
-
-/** Runs some results of a formula at a point of the inputs; the constant torque, itself worked out, is handed in. */
-function openPlain(question: SetupQuestion, formula: Formula, results: readonly Step[]) {
-  const steps = stepsFor(formula, results);
-  const isLaned = formula.laned.includes(1);
-  const space = openWorkspace(formula, isLaned ? places : 1);
-  const read = new Set([...steps].filter((step) => formula.ops[step] === 1).map((step) => formula.detail[step]));
-  const terms = formula.leaves.map((name, i) => (read.has(i) ? question.lift.leaves.exact.get(name) : undefined));
-  return (at: Reading, constantTorque: number): Workspace => {
-    const values = terms.map((term, i) => {
-      if (formula.leaves[i] === 'constantTorque') return constantTorque;
-      return term === undefined ? 0 : middle(term(at));
-    });
-    evaluate(space, steps, { leaf: (index) => values[index] as number, lane: (place) => place / (places - 1) });
-    return space;
-  };
-}
-
-function leastOf({ values }: Workspace, step: Step): number {
-  return Math.min(...(values[step] as Float64Array));
-}
-
-function greatestOf({ values }: Workspace, step: Step): number {
-  return Math.max(...(values[step] as Float64Array));
 }

@@ -38,8 +38,8 @@ interface Sampled {
 }
 
 /** Looks at truths in the box; every one that closes has to lie inside the bounds. */
-function sampled(one: ShaftCase, question: SetupQuestion, box: Box, bounds: Bounds, seed: number): Sampled {
-  const look = openShaftTruth(question, one.beside);
+function sampled(question: SetupQuestion, box: Box, bounds: Bounds, seed: number): Sampled {
+  const look = openShaftTruth(question);
   const stream = numbers(seed);
   const spread = new Map<SeenOfShaft, Interval>();
   let closing = 0;
@@ -105,7 +105,7 @@ describe('bounds of the drive against sampled truth', () => {
           const box = boxOf(question, at);
           const bounds = boundsOver(question, box);
           expect(bounds.size).toBe(8);
-          const found = sampled(one, question, box, bounds, seed);
+          const found = sampled(question, box, bounds, seed);
           closing += found.closing;
           for (const [what, { low, high }] of bounds) {
             const spread = found.spread.get(what);

@@ -1,19 +1,11 @@
 import type { SetupQuestion } from '../../src/engine/assess/index.ts';
-import {
-  evaluate,
-  openWorkspace,
-  stepsFor,
-  type Formula,
-  type Step,
-  type Workspace,
-} from '../../src/engine/formula/index.ts';
 import { exactly, middle } from '../../src/engine/geometry/index.ts';
 import type { Course } from '../../src/engine/lift/throughLift.ts';
 import type { Reading, Term } from '../../src/engine/proof/index.ts';
 import { throughPassage } from '../../src/engine/shaft/passageSteps.ts';
 import { throughShaft, type ShaftSteps } from '../../src/engine/shaft/shaftSteps.ts';
-import type { Beside } from './generateShaft.ts';
-import { drawbarLeaves } from './generateShaftDocument.ts';
+import type { OutlineRecord } from '../../src/records/index.ts';
+import { openPlain, type PlainRun } from './plainRun.ts';
 
 /** What a truth of the drive is looked at for, by the check that bounds it; `closes` is over the whole lift. */
 export type SeenOfShaft =
@@ -30,43 +22,18 @@ export type SeenOfShaft =
 /** Works a truth out on plain numbers: every input at a point, the lift at many places. */
 export type LookAtShaft = (at: Reading) => ReadonlyMap<SeenOfShaft, number>;
 
-/** Twice as many places as a margin is proven at, and the ends and middles of those pieces among them. */
-const places = 97;
+/** Where a corner of a drawn outline, or a side of it, truly lies [mm], from where it was drawn and how far it may be off. */
+export type TrueCorner = (drawn: number, plusMinusMm: number) => Term;
+
 const degrees = 180 / Math.PI;
 
-/** Leaves of the passage that a drive itself does not read. */
-function passageTerms({ ledger, joint }: SetupQuestion, { drawbar }: Beside): [string, Term][] {
-  const terms = (keys: readonly string[], of: (key: string) => Term): [string, Term][] =>
-    keys.map((key) => [key, of(key)]);
-  return [
-    ...terms(['guardTubeDiameter', 'guardConeDiameter', 'guardConeLength'], (key) => ledger.later(`shaft.${key}`)),
-    ...terms(['windowWidth', 'windowTop', 'windowBottom', 'windowBehind'], joint.coupler),
-    ...terms(['topLinkRadius'], joint.tractor),
-    ...drawbarLeaves(drawbar).map(([name, value]): [string, Term] => [name, () => exactly(value)]),
-  ];
-}
-
-/** Runs some results of a formula at a point of the inputs. */
-function openPlain(question: SetupQuestion, besides: Beside, formula: Formula, results: readonly Step[]) {
-  const steps = stepsFor(formula, results);
-  const space = openWorkspace(formula, formula.laned.includes(1) ? places : 1);
-  const read = new Set([...steps].filter((step) => formula.ops[step] === 1).map((step) => formula.detail[step]));
-  const beside = new Map(passageTerms(question, besides));
-  const terms = formula.leaves.map((name, i) => {
-    if (!read.has(i)) return null;
-    const term = question.shaft.leaves.exact.get(name) ?? beside.get(name);
-    if (term === undefined) throw new Error(`no leaf ${name}`);
-    return term;
-  });
-  return (at: Reading): Workspace => {
-    const values = terms.map((term) => (term === null ? 0 : middle(term(at))));
-    evaluate(space, steps, { leaf: (index) => values[index] as number, lane: (place) => place / (places - 1) });
-    return space;
+/** Everywhere the lift goes, and where the drive turns. */
+function coursesOf({ shaft }: SetupQuestion): { everywhere: readonly Course[]; turning: readonly Course[] } {
+  return {
+    everywhere: shaft.structure.lift.carriesApart ? ['stroke', 'raise'] : ['stroke'],
+    turning: shaft.turnsWhileRaised ? ['work', 'raise'] : ['work'],
   };
 }
-
-const least = ({ values }: Workspace, step: Step): number => Math.min(...(values[step] as Float64Array));
-const greatest = ({ values }: Workspace, step: Step): number => Math.max(...(values[step] as Float64Array));
 
 /** Extremes of a drive over some courses together. */
 interface Over {
@@ -77,37 +44,53 @@ interface Over {
   readonly closes: number;
 }
 
-function openOver(question: SetupQuestion, beside: Beside, courses: readonly Course[]): (at: Reading) => Over {
-  const runs = courses.map((course) => {
-    const { formula, steps } = throughShaft(question.shaft.structure, course);
-    const results = [steps.shortest, steps.longest, steps.tractorAngle, steps.implementAngle, steps.lift.closes];
-    return { plain: openPlain(question, beside, formula, results), steps };
-  });
-  return (at) => {
-    const seen = runs.map(({ plain, steps }) => ({ space: plain(at), steps }));
-    const low = (of: (steps: ShaftSteps) => Step): number =>
-      Math.min(...seen.map(({ space, steps }) => least(space, of(steps))));
-    const high = (of: (steps: ShaftSteps) => Step): number =>
-      Math.max(...seen.map(({ space, steps }) => greatest(space, of(steps))));
-    return {
-      shortest: low((steps) => steps.shortest),
-      longest: high((steps) => steps.longest),
-      tractorAngle: high((steps) => steps.tractorAngle) * degrees,
-      implementAngle: high((steps) => steps.implementAngle) * degrees,
-      closes: low((steps) => steps.lift.closes),
-    };
+/** The drive along one course, as it was last run. */
+interface Along {
+  readonly plain: PlainRun;
+  readonly steps: ShaftSteps;
+}
+
+function openAlong({ shaft }: SetupQuestion, course: Course, places: number | undefined): Along {
+  const { formula, steps } = throughShaft(shaft.structure, course);
+  const results = [steps.shortest, steps.longest, steps.tractorAngle, steps.implementAngle, steps.lift.closes];
+  return { plain: openPlain(formula, results, (name) => shaft.leaves.exact.get(name), places), steps };
+}
+
+function extremes(runs: readonly Along[]): Over {
+  const low = (of: (steps: ShaftSteps) => number): number =>
+    Math.min(...runs.map(({ plain, steps }) => plain.least(of(steps))));
+  const high = (of: (steps: ShaftSteps) => number): number =>
+    Math.max(...runs.map(({ plain, steps }) => plain.greatest(of(steps))));
+  return {
+    shortest: low((steps) => steps.shortest),
+    longest: high((steps) => steps.longest),
+    tractorAngle: high((steps) => steps.tractorAngle) * degrees,
+    implementAngle: high((steps) => steps.implementAngle) * degrees,
+    closes: low((steps) => steps.lift.closes),
   };
 }
 
+/** Where drawn corners truly lie, and at how many places of the lift a truth is looked at. */
+export interface LookingAtShaft {
+  readonly corner?: TrueCorner;
+  readonly places?: number;
+}
+
 /** Opens what the drive of a question can be looked at for; the passage only where it is computed. */
-export function openShaftTruth(question: SetupQuestion, beside: Beside): LookAtShaft {
-  const { structure, turnsWhileRaised, leaves } = question.shaft;
-  const turning = openOver(question, beside, turnsWhileRaised ? ['work', 'raise'] : ['work']);
-  const everywhere = openOver(question, beside, structure.lift.carriesApart ? ['stroke', 'raise'] : ['stroke']);
-  const room = openRoom(question, beside);
-  const leaf = (name: string, at: Reading): number => middle((leaves.exact.get(name) as Term)(at));
+export function openShaftTruth(
+  question: SetupQuestion,
+  { corner = asDrawn, places }: LookingAtShaft = {},
+): LookAtShaft {
+  const { everywhere, turning } = coursesOf(question);
+  const courses = new Map(
+    [...everywhere, ...turning].map((course) => [course, openAlong(question, course, places)] as const),
+  );
+  const along = (wanted: readonly Course[]): Along[] => wanted.map((course) => courses.get(course) as Along);
+  const room = openRoom(question, everywhere, { corner, places });
+  const leaf = (name: string, at: Reading): number => middle((question.shaft.leaves.exact.get(name) as Term)(at));
   return (at) => {
-    const [whole, part] = [everywhere(at), turning(at)];
+    for (const { plain } of courses.values()) plain.run(at);
+    const [whole, part] = [extremes(along(everywhere)), extremes(along(turning))];
     const [closed, overlap] = [leaf('closedLength', at), leaf('closedOverlap', at)];
     return new Map<SeenOfShaft, number>([
       ['closes', Math.min(whole.closes, part.closes)],
@@ -123,17 +106,57 @@ export function openShaftTruth(question: SetupQuestion, beside: Beside): LookAtS
   };
 }
 
-function openRoom(question: SetupQuestion, beside: Beside): ((at: Reading) => number) | null {
+const asDrawn: TrueCorner = (drawn) => () => exactly(drawn);
+
+function openRoom(
+  question: SetupQuestion,
+  courses: readonly Course[],
+  { corner, places }: { readonly corner: TrueCorner; readonly places: number | undefined },
+): ((at: Reading) => number) | null {
   if (!question.checks.some(({ id }) => id === 'shaft.passage')) return null;
-  const { formula, room } = throughPassage(
-    question.shaft.structure,
-    {
-      window: question.shaft.structure.lift.held === 'byFrame',
-      windowBottom: question.ledger.given('coupler.windowBottom'),
-      drawbars: beside.drawbar === null ? [] : [4],
-    },
-    'stroke',
+  const { structure, leaves } = question.shaft;
+  const drawbars = (question.joint.setup.tractor.outlines ?? []).filter(
+    ({ part, side }) => part === 'drawbar' && side !== undefined,
   );
-  const plain = openPlain(question, beside, formula, [room]);
-  return (at) => least(plain(at), room);
+  const surroundings = {
+    window: structure.lift.held === 'byFrame',
+    windowBottom: question.ledger.given('coupler.windowBottom'),
+    drawbars: drawbars.map(({ side }) => side?.length ?? 0),
+  };
+  const besides = new Map([...passageTerms(question), ...drawbars.flatMap((one, i) => drawbarTerms(one, i, corner))]);
+  const runs = courses.map((course) => {
+    const { formula, room } = throughPassage(structure, surroundings, course);
+    const termOf = (name: string): Term | undefined => leaves.exact.get(name) ?? besides.get(name);
+    return { plain: openPlain(formula, [room], termOf, places), room };
+  });
+  return (at) => {
+    for (const { plain } of runs) plain.run(at);
+    return Math.min(...runs.map(({ plain, room }) => plain.least(room)));
+  };
+}
+
+/** Leaves of the passage that a drive itself does not read. */
+function passageTerms({ ledger, joint }: SetupQuestion): [string, Term][] {
+  const terms = (keys: readonly string[], of: (key: string) => Term): [string, Term][] =>
+    keys.map((key) => [key, of(key)]);
+  return [
+    ...terms(['guardTubeDiameter', 'guardConeDiameter', 'guardConeLength'], (key) => ledger.later(`shaft.${key}`)),
+    ...terms(['windowWidth', 'windowTop', 'windowBottom', 'windowBehind'], joint.coupler),
+    ...terms(['topLinkRadius'], joint.tractor),
+  ];
+}
+
+/** A drawbar that is not drawn from behind reaches to both sides, farther than anything here. */
+const farAside = 5000;
+
+function drawbarTerms({ side, rear, plusMinusMm = 0 }: OutlineRecord<string>, i: number, corner: TrueCorner) {
+  const ys = rear?.map(([y]) => y) ?? [-farAside, farAside];
+  return [
+    [`drawbar${i}.left`, corner(Math.min(...ys), plusMinusMm)],
+    [`drawbar${i}.right`, corner(Math.max(...ys), plusMinusMm)],
+    ...(side ?? []).flatMap(([x, z], k): [string, Term][] => [
+      [`drawbar${i}.${k}.x`, corner(x, plusMinusMm)],
+      [`drawbar${i}.${k}.z`, corner(z, plusMinusMm)],
+    ]),
+  ] as [string, Term][];
 }

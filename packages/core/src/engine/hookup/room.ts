@@ -5,6 +5,8 @@ import {
   gapBetween,
   lesser,
   middle,
+  multiply,
+  sine,
   subtract,
   turned,
   width,
@@ -105,14 +107,24 @@ function gap(body: OutlineRecord, hook: OutlineRecord, place: Place): Interval {
   return add(best, { low: -slack, high: slack });
 }
 
-/** Rear view (y, z): sideways nothing turns; heights lean on the rise of the hooks. */
+/**
+ * Rear view (y, z): sideways nothing turns; heights lean on the rise of the hooks, and what stands behind the pins goes up or
+ * down as the implement turns. A part that is drawn from behind only is taken to stand at the pins.
+ */
 function rearGap(body: OutlineRecord, hook: OutlineRecord, place: Place): Interval | null {
   if (body.rear === undefined || hook.rear === undefined) return null;
-  const placed = body.rear.map(([y, z]): readonly [number, number] => [y, z + middle(place.rise)]);
+  const raised = add(place.rise, multiply(behindPins(body), sine(place.turn)));
+  const placed = body.rear.map(([y, z]): readonly [number, number] => [y, z + middle(raised)]);
   const spread =
-    width(place.rise) / 2 +
+    width(raised) / 2 +
     farthest(body.rear) * (1 - Math.cos(Math.max(Math.abs(place.turn.low), Math.abs(place.turn.high))));
   return around(gapBetween(placed, hook.rear), spread);
+}
+
+/** How far behind the pins a part reaches, from its nearest to its farthest. */
+function behindPins({ side }: OutlineRecord): Interval {
+  const xs = side?.map(([x]) => x) ?? [0];
+  return { low: Math.min(...xs), high: Math.max(...xs) };
 }
 
 /** Side view (x, z): the implement sits at the hooks, turned by δ. */

@@ -2,7 +2,7 @@ import { keepEntry, keepSession, keptSession, type KeptSession } from './keep.ts
 import type { Entries, Entry, Session } from './session.ts';
 
 /** How well what was typed is kept. */
-export type Keeping = 'kept' | 'full' | 'none';
+type Keeping = 'kept' | 'full' | 'none';
 
 /** A session as a page has it: what is on the device, and what could not be written yet. */
 export interface Open {

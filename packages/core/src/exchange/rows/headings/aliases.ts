@@ -1,0 +1,137 @@
+import type { RowKind } from '../kinds.ts';
+import { implementAliases, pinAliases, tractorAliases, type Aliases } from './machineAliases.ts';
+
+const couplerAliases: Aliases = {
+  ...Object.fromEntries(
+    Object.entries(pinAliases).map(([path, says]) => [`front.${path}`, says.map((each) => `front ${each}`)]),
+  ),
+  kind: ['coupler kind', 'coupler type', 'type of coupler'],
+  hookSpan: [
+    'hook span',
+    'hook spread',
+    'hook centres',
+    'lower hook span',
+    'lower hook centres',
+    'seat spread',
+    'hook centre to centre',
+    'lower hook spacing',
+  ],
+  hookWidth: ['lower hook width', 'hook thickness'],
+  hookSeat: ['hook seat', 'seat width', 'lower hook opening', 'hook opening', 'lower hook throat'],
+  hookBehind: ['setback', 'offset', 'standoff', 'stand-off', 'hook setback', 'rearward offset'],
+  hookRise: ['hook rise', 'rise'],
+  topHookHeight: ['hook height', 'upper hook height', 'upper hook'],
+  topHookBehind: ['upper hook behind', 'upper hook setback', 'upper hook offset'],
+  topHookThroat: ['upper hook throat', 'upper hook opening', 'throat'],
+  topHookThickness: ['upper hook thickness', 'upper hook width'],
+  mass: ['mass', 'coupler mass'],
+  ratedLoad: ['rated load', 'capacity', 'load rating', 'max load', 'lift capacity'],
+  retainingPin: ['retaining pin', 'retaining pins'],
+};
+
+const shaftAliases: Aliases = {
+  fits: ['fits', 'suits', 'for', 'for implement'],
+  tractorType: ['tractor splines', 'tractor end splines', 'splines tractor', 'tractor yoke splines', 'tractor end'],
+  implementType: [
+    'implement splines',
+    'implement end splines',
+    'splines implement',
+    'implement yoke splines',
+    'implement end',
+  ],
+  series: ['size', 'series', 'shaft series', 'shaft size', 'joint size'],
+  limiter: ['limiter', 'clutch', 'torque limiter'],
+  closedLength: ['closed length', 'length closed', 'min length', 'length', 'shaft length', 'collapsed length'],
+  closedOverlap: ['overlap', 'closed overlap', 'tube overlap'],
+  profileLength: ['profile length', 'tube length'],
+  limiterTorque: ['torque', 'clutch torque', 'limiter torque', 'slip torque'],
+  yokeReachFront: ['yoke reach tractor', 'front yoke reach'],
+  yokeReachRear: ['yoke reach implement', 'rear yoke reach'],
+  guardTubeDiameter: ['guard diameter', 'tube diameter'],
+};
+
+/** What columns are headed with beside the label and the key of their field. One heading may stand for two fields: then it is asked which. */
+export const aliases: Readonly<Record<RowKind, Aliases>> = {
+  tractor: tractorAliases,
+  coupler: couplerAliases,
+  implement: {
+    ...implementAliases,
+    ...Object.fromEntries(
+      Object.entries(pinAliases).map(([path, says]) => [`secondRow.${path}`, says.map((each) => `second row ${each}`)]),
+    ),
+    'secondRow.rise': ['second row above', 'second row height', 'second row rise'],
+    'secondRow.behind': ['second row behind', 'second row offset'],
+  },
+  shaft: shaftAliases,
+  weight: {
+    kind: ['kind', 'weight kind', 'type'],
+    mass: ['mass', 'mass each', 'unit mass'],
+    count: ['count', 'in stock', 'stock', 'number'],
+  },
+  part: {
+    kind: ['kind', 'part kind', 'type', 'part type'],
+    inside: ['bore', 'inside diameter', 'inside', 'hole'],
+    outside: ['outside', 'OD', 'outside diameter'],
+    diameter: ['pin diameter', 'diameter'],
+    fits: ['fits', 'suits', 'for', 'for implement'],
+    mastHeight: ['mast height', 'hole height'],
+  },
+  customer: {
+    'contact.phone': ['phone'],
+    'contact.email': ['email'],
+    'contact.address': ['address', 'postal address'],
+  },
+};
+
+/** Columns that every sheet may have, whatever its rows are. */
+export const commonAliases = {
+  id: [
+    'id',
+    'sku',
+    'stock no',
+    'stock number',
+    'item no',
+    'item number',
+    'item code',
+    'part no',
+    'part number',
+    'code',
+    'article',
+    'article number',
+    'unit no',
+    'unit number',
+    'asset',
+    'asset number',
+    'serial',
+    'serial no',
+    'serial number',
+    'inventory number',
+    'record id',
+    'ref',
+    'reference',
+    'customer no',
+    'customer number',
+  ],
+  name: [
+    'name',
+    'model',
+    'description',
+    'item',
+    'machine',
+    'product',
+    'title',
+    'make and model',
+    'make model',
+    'model name',
+    'company',
+    'full name',
+  ],
+  recordKind: ['record', 'record kind', 'kind of record', 'record type'],
+  who: ['who', 'measured by', 'by', 'read by', 'checked by', 'initials'],
+  when: ['when', 'date', 'measured on', 'date measured', 'measured', 'checked on', 'read on', 'date checked'],
+  method: ['method', 'how measured', 'measured how', 'measuring method'],
+  tool: ['tool', 'measuring tool', 'measured with'],
+  source: ['source', 'data source', 'from where', 'origin'],
+  grade: ['grade', 'evidence', 'evidence grade'],
+  unit: ['unit', 'units', 'uom', 'unit of measure'],
+} as const;

@@ -1,0 +1,2 @@
+export { openServer, type Server, type ServerOptions } from './openServer.ts';
+export { apiDescription } from './apiDescription.ts';

@@ -1,0 +1,72 @@
+import type { SetupDocument } from '@hitchwright/core/records';
+import type { Queries } from '../database/database.ts';
+import { documentOf } from '../records/document.ts';
+import type { Fields } from '../records/kinds.ts';
+import { layered, type Layered, type Shelf } from './layers.ts';
+import type { SetupRefs } from './refs.ts';
+
+/** How many parts a setup takes. */
+const mostParts = 60;
+const partKinds = ['part', 'weight', 'shaft'];
+
+/** Everything on the shelf, by name; or the parts that are wanted; or none. */
+export async function partIds(queries: Queries, wanted: SetupRefs['parts']): Promise<readonly string[]> {
+  if (wanted !== 'fitting') return wanted ?? [];
+  const rows = await queries
+    .selectFrom('record')
+    .select('id')
+    .where('kind', 'in', partKinds)
+    .where('removed_at', 'is', null)
+    .orderBy('sort_name')
+    .orderBy('id')
+    .execute();
+  return rows.map(({ id }) => id);
+}
+
+/** The first drive shaft that is meant for an implement by one of its names; null for none. */
+export async function meantShaft(queries: Queries, names: readonly string[]): Promise<string | null> {
+  const rows = await queries
+    .selectFrom('record')
+    .select(['id', 'fields'])
+    .where('kind', '=', 'shaft')
+    .where('removed_at', 'is', null)
+    .orderBy('sort_name')
+    .orderBy('id')
+    .execute();
+  return rows.find(({ fields }) => isMeant(JSON.parse(fields) as Fields, names))?.id ?? null;
+}
+
+/** The parts that fit an implement, or all of them where none is named; those that are meant for it by name come first where there is no room for all. */
+export function fittingParts(shelf: Shelf, ids: readonly string[], implement?: Layered) {
+  const parts = ids.flatMap((id) => layered(shelf, id) ?? []).filter(({ kind }) => partKinds.includes(kind));
+  if (implement === undefined)
+    return { kept: parts.slice(0, mostParts), leftOut: Math.max(0, parts.length - mostParts) };
+  const names = namesOf(implement);
+  const fitting = parts.filter(({ fields }) => fields['fits'] === undefined || isMeant(fields, names));
+  const order = [...fitting].sort((a, b) => Number(isMeant(b.fields, names)) - Number(isMeant(a.fields, names)));
+  const kept = new Set(order.slice(0, mostParts));
+  return { kept: fitting.filter((part) => kept.has(part)), leftOut: fitting.length - kept.size };
+}
+
+/** A part as it stands in a setup; it names the implement as the setup does. */
+export function partDocument({ kind, name, fields, values }: Layered, implement: Layered | undefined): SetupDocument {
+  const leaves = new Map(values.map(({ field, leaf }) => [field, leaf]));
+  const fits = fitsIn(fields, implement);
+  if (kind !== 'shaft') return { ...documentOf(kind, name, fields, leaves), ...fits };
+  const price = fields['price'] === undefined ? {} : { price: fields['price'] };
+  return { kind: 'driveShaft', name, ...fits, ...price, shaft: documentOf('shaft', name, fields, leaves) };
+}
+
+function fitsIn(fields: Fields, implement: Layered | undefined): { fits?: unknown } {
+  if (fields['fits'] === undefined) return {};
+  const isOfOne = implement !== undefined && isMeant(fields, namesOf(implement));
+  return { fits: isOfOne ? [implement.name] : fields['fits'] };
+}
+
+function namesOf({ layers }: Layered): string[] {
+  return layers.map(({ record }) => record.name);
+}
+
+function isMeant({ fits }: Fields, names: readonly string[]): boolean {
+  return Array.isArray(fits) && names.some((name) => fits.includes(name));
+}
