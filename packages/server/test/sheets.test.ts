@@ -14,7 +14,7 @@ import {
 } from '@hitchwright/core/exchange';
 import { readSheetFile, sheetLimits, writeCsv, writeXlsx, type SheetFile } from '../src/sheets/index.ts';
 import { partsOf, textRow, workbook } from './sheetsWorkbook.ts';
-import { zip } from './sheetsZip.ts';
+import { localEntry, zip } from './sheetsZip.ts';
 
 async function read(bytes: Uint8Array, name = 'yard.csv'): Promise<SheetFile> {
   const reading = await readSheetFile(bytes, name);
@@ -321,18 +321,12 @@ describe('XLSX that is refused', () => {
   });
 
   test('entries that share their bytes are refused', async () => {
-    const bytes = workbook({ sheets: { A: textRow(1, ['a']), B: textRow(1, ['a']) } });
-    const second = bytes.indexOf(
-      Buffer.from('xl/worksheets/sheet2.xml'),
-      bytes.indexOf(Buffer.from([0x50, 0x4b, 1, 2])),
-    );
-    const first = bytes.indexOf(
-      Buffer.from('xl/worksheets/sheet1.xml'),
-      bytes.indexOf(Buffer.from([0x50, 0x4b, 1, 2])),
-    );
-    const overlapping = Buffer.from(bytes);
-    overlapping.writeUInt32LE(bytes.readUInt32LE(first - 46 + 42) + 1, second - 46 + 42);
-    expect(await refused(overlapping)).toMatch(/^wrong-type/);
+    const inner = { name: 'xl/media/inner.bin', content: 'x'.repeat(100) };
+    const outer = { name: 'xl/media/outer.bin', content: localEntry(inner), stored: true };
+    const start = zip(parts).indexOf(Buffer.from([0x50, 0x4b, 1, 2]));
+    expect(await refused(zip([...parts, outer]))).toBe('read');
+    const shared = zip([...parts, outer, { ...inner, at: start + 30 + outer.name.length }]);
+    expect(await refused(shared)).toBe('wrong-type: entries that overlap');
   });
 });
 

@@ -10,6 +10,8 @@ export interface Packed {
   readonly flags?: number;
   readonly method?: number;
   readonly crcSaid?: number;
+  /** Only listed, with its bytes at this place, where something else lies. */
+  readonly at?: number;
 }
 
 /** Packs a ZIP file, well or, where told so, badly. */
@@ -18,9 +20,9 @@ export function zip(entries: readonly Packed[]): Buffer {
   const listed: Buffer[] = [];
   let offset = 0;
   for (const entry of entries) {
-    const local = localEntry(entry);
+    const local = entry.at === undefined ? localEntry(entry) : Buffer.alloc(0);
     locals.push(local);
-    listed.push(listedEntry(entry, offset));
+    listed.push(listedEntry(entry, entry.at ?? offset));
     offset += local.length;
   }
   const directory = Buffer.concat(listed);
@@ -47,7 +49,8 @@ function methodOf(entry: Packed): number {
   return entry.method ?? (entry.stored === true ? 0 : 8);
 }
 
-function localEntry(entry: Packed): Buffer {
+/** An entry as it lies in the file: its header and its packed bytes. */
+export function localEntry(entry: Packed): Buffer {
   const name = Buffer.from(entry.localName ?? entry.name, 'utf8');
   const head = Buffer.alloc(30);
   head.writeUInt32LE(0x04034b50, 0);

@@ -112,6 +112,8 @@ describe('a cell that is not sure', () => {
     ['26.5 in or so', '26.5 in ± 0.5 in | approximate'],
     ['approx. 680 mm', '680 mm ± 10 mm | approximate'],
     ['68.3 cm (approx)', '68.3 cm ± 0.1 cm | approximate'],
+    ['about 700 mm', '700 mm ± 10 mm | approximate'],
+    ['about 30 in', '30 in ± 1 in | approximate'],
     ['about 683 mm ± 5 mm', '683 mm ± 5 mm | approximate'],
   ])('%s gets what its last digit is worth to either side', (text, expected) => {
     expect(told(text)).toBe(expected);
@@ -143,6 +145,11 @@ describe('a cell that is not sure', () => {
     '2 x 18 in',
   ])('%s is refused: one end, or two figures', (text) => {
     expect(told(text)).toMatch(/^refused: (?:ambiguous|wrong-order)$/);
+  });
+
+  test('a fraction that no tape has may be two pins: refused though it would fit', () => {
+    expect(told('22/28', 'lowerPinDiameter')).toBe('refused: ambiguous');
+    expect(told('7/8', 'lowerPinDiameter')).toBe('7/8 in | unit');
   });
 
   test('5-10 may be five feet ten where both could be', () => {

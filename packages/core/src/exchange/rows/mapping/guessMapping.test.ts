@@ -76,6 +76,30 @@ describe('finding the headings', () => {
     expect(columnsOf(mapping).slice(3)).toEqual(['D mass', 'E who', 'F note']);
   });
 
+  test('a heading that is merged down over both rows heads its own column only', () => {
+    const { mapping } = guessMapping([
+      ['Attachment', 'Top pin', '', 'Weight', ''],
+      ['', 'dia', 'height', '', 'Type'],
+      ['Harl rake', '3/4', '18', '330 lb', 'ripper'],
+    ]);
+    expect(columnsOf(mapping).slice(3)).toEqual(['D mass', 'E work']);
+  });
+
+  test('a heading under a group that says once more what stood there before is read by itself', () => {
+    const { mapping } = guessMapping([
+      ['', 'Top pin', '', '', ''],
+      ['Attachment', 'dia', 'height', 'Pin dia', 'Weight'],
+      ['Harl rake', '3/4', '18', '7/8', '330 lb'],
+    ]);
+    expect(mapping?.columns.map(({ target }) => fieldOfTarget(target))).toEqual([
+      null,
+      'upperPinDiameter',
+      'mastHeight',
+      'lowerPinDiameter',
+      'mass',
+    ]);
+  });
+
   test('a sheet without any, an empty one, and one that lies on its side are told apart', () => {
     expect(
       guessMapping([
@@ -177,6 +201,16 @@ describe('units of figures without one', () => {
     ]);
     expect(mapping?.columns[2]).toMatchObject({ unit: 'lb', unitFrom: 'heading' });
     expect(told.map(({ sentence }) => sentence).join()).toContain('All weights in lbs');
+  });
+
+  test('are not told by a line of totals', () => {
+    const { mapping } = guessMapping([
+      ['Model', 'Cat', 'Weight'],
+      ['a', '1', '300 kg'],
+      ['b', '1', '450 kg'],
+      ['Total', '', '750'],
+    ]);
+    expect(mapping?.columns[2]).toMatchObject({ unit: null, unitFrom: null });
   });
 
   test('are looked at one by one where a column mixes them', () => {

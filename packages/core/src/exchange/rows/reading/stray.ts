@@ -1,7 +1,6 @@
 import { excerpt } from '../../../records/index.ts';
-import { folded } from '../headings/words.ts';
 import { shownText } from '../marks.ts';
-import { isBlankRow, isTotalRow } from '../table.ts';
+import { isTotalRow } from '../table.ts';
 import type { Told } from '../cells/told.ts';
 import { cellAt } from './desk.ts';
 import type { Plan } from './plan.ts';
@@ -36,11 +35,14 @@ function onlyName(plan: Plan, filled: number, shown: string): Told | null {
   return { about: 'stray', taken: 'left out', sentence };
 }
 
+/** Rows of headings are repeated letter for letter, where a list was printed page by page or put together from several. */
 function isHeadings(cells: readonly string[], { mapping }: Plan): boolean {
-  const headed = mapping.columns
-    .map(({ heading }, i) => [folded(heading), folded(cells[i] ?? '')] as const)
-    .filter(([heading]) => heading !== '');
-  const filled = headed.filter(([, text]) => text !== '');
-  const same = filled.filter(([heading, text]) => heading === text || heading.endsWith(` ${text}`)).length;
-  return !isBlankRow(cells) && filled.length > 1 && same >= filled.length * 0.6;
+  let [filled, same] = [0, 0];
+  mapping.columns.forEach(({ heading }, i) => {
+    const text = (cells[i] ?? '').trim();
+    if (heading === '' || text === '') return;
+    filled += 1;
+    if (heading === text || heading.endsWith(` ${text}`)) same += 1;
+  });
+  return filled > 1 && same >= filled * 0.6;
 }
