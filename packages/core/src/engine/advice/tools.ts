@@ -33,7 +33,7 @@ const caliperFields = /(Diameter|Bore|Inside|Outside|hookSeat|topHookThroat|Thic
 const plumbFields = /(BehindAxle|mastSetback|Behind|Ahead|Aside)$/;
 /** What nobody measures: it stands on a plate, in a manual or in papers. */
 const paperFields =
-  /(rated|Rated|Limit|liftAt|Power|powerMost|Pressure|pressure|flow|Flow|cylinderBore|Wanted|torque|Torque|liftTest|loaderMass|centreHeight|workSpeed)/;
+  /(rated|Rated|Limit|liftAt|Power|powerMost|Pressure|pressure|flow|Flow|cylinder|Wanted|torque|Torque|liftTest|loaderMass|centreHeight|work(Speed|Depth))/;
 
 const byDimension: Readonly<Partial<Record<FieldRule['dimension'], Tool>>> = { mass: 'scale', angle: 'protractor' };
 
