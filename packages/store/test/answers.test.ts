@@ -59,7 +59,7 @@ describe.each(databases)('saved answers on $name', ({ fresh }) => {
 
   it('are listed by customer, verdict, words, and what they rest on', async () => {
     const store = await opened(await fresh());
-    const { draft, customer, implement, model } = await question(store);
+    const { draft, customer, implement, model, machine } = await question(store);
     const first = await store.answers.save(ida, draft);
     const { refs, reason, summary } = draft;
     const loose: AnswerDraft = { title: 'Another', refs, verdict: 'works', reason, summary, uses: [] };
@@ -73,6 +73,7 @@ describe.each(databases)('saved answers on $name', ({ fresh }) => {
     expect(await found({ recordId: model.id })).toEqual([first.id]);
     expect(await found({ recordId: implement.id, field: 'mastHeight' })).toEqual([first.id]);
     expect(await found({ recordId: implement.id, field: 'mass' })).toEqual([]);
+    expect(await found({ recordId: machine.id, field: 'lowerBallBore' })).toEqual([first.id]);
     const page = await store.answers.list({ limit: 1 });
     expect((await store.answers.list({ limit: 1, cursor: page.next ?? '' })).items.map(({ id }) => id)).toEqual([
       first.id,

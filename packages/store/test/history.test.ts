@@ -75,6 +75,8 @@ describe.each(databases)('history on $name', ({ fresh }) => {
     for (const round of [1, 2, 3, 4]) {
       ({ group } = await store.history.undo(ida, group));
       expect(seen(await store.records.get(made.id))).toEqual(seen(states[(round + 1) % 2] as FullRecord));
+      const { items } = await store.history.groups();
+      expect(items.find(({ id }) => id === change)?.undoneBy === null).toBe(round % 2 === 0);
     }
     await store.history.undo(ida, change);
     expect(seen(await store.records.get(made.id))).toEqual(seen(made));

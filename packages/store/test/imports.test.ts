@@ -81,6 +81,15 @@ describe.each(databases)('imports on $name', ({ fresh }) => {
     }
   });
 
+  it('make a new record of a name whose record was removed', async () => {
+    const store = await opened(await fresh());
+    await store.imports.write(ida, { source, rows: [row('a', 457)] });
+    const [a] = (await store.records.list()).items;
+    await store.records.remove(bo, a?.id ?? '', 1);
+    expect(await store.imports.write(ida, { source, rows: [row('a', 458)] })).toMatchObject({ created: 1 });
+    expect((await store.records.list()).items.map(({ id }) => id)).not.toContain(a?.id);
+  });
+
   it('bring back what was removed, by its key', async () => {
     const store = await opened(await fresh());
     await store.imports.write(ida, { source, rows: [row('a', 457, { key: 'A' })] });

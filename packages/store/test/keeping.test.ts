@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { Conflict, inspectBackup, restoreBackup, StoreTrouble, type Store } from '../src/index.ts';
@@ -155,6 +155,16 @@ describe.each(databases)('keeping on $name', ({ fresh }) => {
 });
 
 describe('keeping on SQLite alone', () => {
+  it('lets nobody but their owner read its files', async () => {
+    const { file } = await backedUp(freshFile());
+    const url = freshFile();
+    await restoreBackup({ url, file, clock });
+    const store = await opened(url, 'b');
+    await store.records.create(ida, { kind: 'customer', name: 'somebody' });
+    const place = url.slice('sqlite:'.length);
+    for (const one of [file, place, `${place}-wal`]) expect(statSync(one).mode & 0o077).toBe(0);
+  });
+
   it('restores no file that somebody has open', async () => {
     const { file } = await backedUp(await freshFile());
     const url = await freshFile();

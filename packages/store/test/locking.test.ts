@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { Conflict, type Store } from '../src/index.ts';
 import { databases, opened } from './databases.ts';
+import { counted } from './faults/victim.ts';
 import { ida, tiller } from './yard.ts';
 
 /** Two servers over one yard. */
@@ -37,6 +38,14 @@ describe.each(databases)('two servers on $name', ({ fresh }) => {
     expect(await there.records.get(id)).toMatchObject({ fields: { note: '40' }, revision: 41 });
     expect((await here.history.of(id)).filter(({ key }) => key === 'note')).toHaveLength(40);
     expect(conflicts.reduce((sum, met) => sum + met, 0)).toBeGreaterThan(0);
+  });
+
+  it('lose nobody’s change of one record as processes of their own', async () => {
+    const url = await fresh();
+    const store = await opened(url);
+    const { id } = await store.records.create(ida, { ...tiller, fields: { note: '0' } });
+    expect(await counted(url, id, 3)).toBeGreaterThan(0);
+    expect(await store.records.get(id)).toMatchObject({ fields: { note: '75' }, revision: 76 });
   });
 
   it('keep every reading that anybody adds', async () => {
@@ -78,9 +87,13 @@ describe.each(databases)('two servers on $name', ({ fresh }) => {
     expect(await here.records.get(id)).toMatchObject({ name: tiller.name, revision: 3 });
   });
 
-  it('make one record of one row that both import', async () => {
+  it.each(['key', 'name'])('make one record of one row that both import, by its %s', async (by) => {
     const [here, there] = await twoServers(fresh);
-    const rows = Array.from({ length: 120 }, (_, i) => ({ kind: 'implement' as const, name: `n ${i}`, key: `k ${i}` }));
+    const rows = Array.from({ length: 120 }, (_, i) => ({
+      kind: 'implement' as const,
+      name: `n ${i}`,
+      ...(by === 'key' ? { key: `k ${i}` } : {}),
+    }));
     const results = await Promise.all([here, there].map((store) => store.imports.write(ida, { source: 's', rows })));
     expect(results.map(({ created, unchanged }) => [created, unchanged]).sort()).toEqual([
       [0, 120],

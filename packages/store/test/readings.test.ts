@@ -104,6 +104,11 @@ describe.each(databases)('readings on $name', ({ fresh }) => {
     expect(readings.at(-1)?.photoId).toBe(note.id);
     expect(await store.photos.get(note.id)).toEqual({ ...note, jpeg });
     expect(await store.photos.of(id)).toEqual([note]);
+    const elsewhere = await store.records.create(ida, { ...tiller, name: 'another' });
+    for (const photoId of [note.id, 'none']) {
+      const strange = await thrownBy(store.readings.add(bo, elsewhere.id, [{ ...tape, photoId }]));
+      expect((strange as Refused).errors).toMatchObject([{ path: 'mastHeight.photoId' }]);
+    }
     const other = await thrownBy(store.photos.add(bo, { recordId: id, field: '', jpeg: Uint8Array.from([1, 2, 3]) }));
     expect(other).toBeInstanceOf(Refused);
     expect(await thrownBy(store.photos.get('none'))).toBeInstanceOf(NotFound);

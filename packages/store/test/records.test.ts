@@ -90,9 +90,9 @@ describe.each(databases)('records on $name', ({ fresh }) => {
     expect(problem).toBeInstanceOf(Refused);
     expect((problem as Refused).errors.map(({ path, code }) => `${path} ${code}`)).toEqual([
       'name missing',
-      'mastHeight out-of-range',
-      'mastheight unknown-key',
       'readings.2.readAt out-of-range',
+      'mastheight unknown-key',
+      'mastHeight out-of-range',
     ]);
     const fields = await thrownBy(
       store.records.create(ida, { ...tiller, fields: { mounting: 'sideways', mastHeight: 457, colour: 'red' } }),
@@ -191,6 +191,19 @@ describe.each(databases)('records on $name', ({ fresh }) => {
     } while (cursor !== undefined);
     expect(seen).toEqual(['10', '9', 'a', 'Ä', 'a', 'b', 'é', 'ß', ' x', 'z', 'Z']);
     expect(await thrownBy(store.records.list({ cursor: 'nonsense' }))).toBeInstanceOf(Refused);
+  });
+
+  it('lie on the shelf as what they are', async () => {
+    const store = await opened(await fresh());
+    const pathsOf = async (draft: Parameters<typeof store.records.create>[1]): Promise<string[]> =>
+      ((await thrownBy(store.records.create(ida, draft))) as Refused).errors.map(({ path }) => path);
+    expect(await pathsOf({ kind: 'part', name: 'p', fields: { kind: 'frontWeights', count: 4 } })).toEqual(['kind']);
+    expect(await pathsOf({ kind: 'weight', name: 'w', fields: { kind: 'upperBushing' } })).toEqual(['kind']);
+    expect(await pathsOf({ ...tiller, fields: { fits: ['x'] } })).toEqual(['fits']);
+    expect(await pathsOf({ ...tiller, fields: { price: { amount: 5 }, extra: [{ label: 1 }], contact: 'x' } })).toEqual(
+      ['price', 'contact', 'extra'],
+    );
+    await store.records.create(ida, { kind: 'weight', name: 'w', fields: { kind: 'frontWeights', count: 4 } });
   });
 
   it('keep a key to themselves', async () => {

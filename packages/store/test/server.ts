@@ -15,15 +15,18 @@ export interface PostgresServer {
 const script = fileURLToPath(new URL('../../../scripts/postgres.mjs', import.meta.url));
 
 /** Starts a PostgreSQL server of its own; fails in one sentence where none can be had. */
-export async function startServer(): Promise<PostgresServer> {
-  const child = spawn(process.execPath, [script], { stdio: ['pipe', 'pipe', 'pipe'] });
+export async function startServer(env: Readonly<Record<string, string>> = {}): Promise<PostgresServer> {
+  const child = spawn(process.execPath, [script], { stdio: ['pipe', 'pipe', 'pipe'], env: { ...process.env, ...env } });
   let problem = '';
   child.stderr.on('data', (data) => (problem += String(data)));
   const gone = new Promise<void>((resolve) => child.once('exit', () => resolve()));
   const lines = createInterface({ input: child.stdout })[Symbol.asyncIterator]();
   const next = async (): Promise<unknown> => {
     const { value, done } = await lines.next();
-    if (done === true) throw new Error(problem.trim());
+    if (done === true) {
+      await gone;
+      throw new Error(problem.trim());
+    }
     return JSON.parse(value);
   };
   const say = async (word: string): Promise<void> => {

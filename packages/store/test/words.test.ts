@@ -33,7 +33,7 @@ describe.each(databases)('every text on $name', ({ fresh }) => {
       kind: 'implement' as const,
       name: text,
       key: text,
-      fields: { note: text, contact: { phone: text }, extra: [{ label: text, text }], fits: [text] },
+      fields: { note: text, contact: { phone: text }, extra: [{ label: text, text }] },
       readings: [{ field: 'mastHeight', leaf, grade: 'measured' as const, who: text }],
     };
     const made = await store.records.create(by, draft);

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync } from 'node:fs';
+import { closeSync, existsSync, mkdirSync, openSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import type SqliteFile from 'better-sqlite3';
 import { CompiledQuery, Kysely, SqliteAdapter, SqliteDriver, SqliteIntrospector, SqliteQueryCompiler } from 'kysely';
@@ -33,6 +33,7 @@ export async function openSqlite(file: string): Promise<SqliteDatabase> {
 
 async function openedTwice(where: string): Promise<SqliteDatabase> {
   if (existsSync(where)) await refuseDamaged(where);
+  else begun(where);
   const writer = await opened(where);
   try {
     prepared(writer);
@@ -43,6 +44,11 @@ async function openedTwice(where: string): Promise<SqliteDatabase> {
     writer.close();
     throw problem;
   }
+}
+
+/** A new file that only its owner can read: customers are in it. */
+export function begun(file: string): void {
+  closeSync(openSync(file, 'a', 0o600));
 }
 
 function over(writer: SqliteFile.Database, reader: SqliteFile.Database, where: string): SqliteDatabase {

@@ -79,10 +79,8 @@ function updated(room: Room, group: OpenGroup, state: RecordState, row: ImportRo
 function changeBy(state: RecordState, row: ImportRow, kind: DocumentKind | null, group: OpenGroup): RecordChange {
   const { name, owner, model, parent, key, fields, units } = row;
   const standing = [...state.readings.values()].filter(({ withdrawnAt }) => withdrawnAt === null);
-  const add = spelt(row.readings ?? [], kind, state.record.fields, units).filter((draft) => {
-    const said = ordered([draft.field, draft.grade, draft.leaf ?? null]);
-    return !standing.some((reading) => ordered([reading.field, reading.grade, reading.leaf]) === said);
-  });
+  const known = new Set(standing.map(said));
+  const add = spelt(row.readings ?? [], kind, state.record.fields, units).filter((draft) => !known.has(said(draft)));
   const replaced = new Set(add.map(({ field }) => field));
   const isReplaced = ({ origin, field, pinnedAt }: Reading): boolean =>
     origin === group.origin && origin !== null && pinnedAt === null && replaced.has(field);
@@ -96,6 +94,10 @@ function changeBy(state: RecordState, row: ImportRow, kind: DocumentKind | null,
     add,
     withdraw: standing.filter(isReplaced).map(({ id }) => id),
   };
+}
+
+function said({ field, grade, leaf }: Pick<Reading, 'field' | 'grade' | 'leaf'>): string {
+  return ordered([field, grade, leaf ?? null]);
 }
 
 function refused(recordId: string | null, errors: readonly InputError[]): RowPlan {

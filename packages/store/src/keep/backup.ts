@@ -55,7 +55,7 @@ export async function inspectBackup(file: string): Promise<Backup> {
 
 /** Writes an archive into a file. */
 export async function archiveTo(file: string, queries: Queries, now: string): Promise<ArchiveHead> {
-  const output = openSync(file, 'w');
+  const output = openSync(file, 'w', 0o600);
   try {
     return await archive(queries, now, (line) => {
       writeSync(output, line);

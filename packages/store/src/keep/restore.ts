@@ -1,10 +1,10 @@
-import { copyFileSync, existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { chmodSync, copyFileSync, existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { addressOf } from '../database/address.ts';
 import { migrate } from '../database/migrate.ts';
 import { openPostgres } from '../database/postgres.ts';
-import { openSqlite } from '../database/sqlite.ts';
+import { begun, openSqlite } from '../database/sqlite.ts';
 import { Conflict } from '../trouble.ts';
 import type { Counts } from './archive.ts';
 import { archiveIn, archiveTo, inspectBackup, type Backup } from './backup.ts';
@@ -51,7 +51,9 @@ async function restoredFile(place: string, backup: Backup, { replace, clock }: R
   const made = besideOf(place, 'restoring');
   removeFile(made);
   try {
+    begun(made);
     if (backup.form === 'database') copyFileSync(backup.file, made);
+    chmodSync(made, 0o600);
     const database = await openSqlite(made);
     try {
       forgetCopying(database.writer);

@@ -4,7 +4,7 @@ import type SqliteFile from 'better-sqlite3';
 import type { Queries } from '../database/database.ts';
 import { isWriterInTheWay, troubleOf } from '../database/driverTrouble.ts';
 import { knownVersion } from '../database/migrate.ts';
-import { opened, soundness } from '../database/sqlite.ts';
+import { begun, opened, soundness } from '../database/sqlite.ts';
 import { tableNames, type Tables } from '../database/tables.ts';
 import { StoreTrouble } from '../trouble.ts';
 import { contentHash, countsOf, type Counts } from './archive.ts';
@@ -45,6 +45,7 @@ async function copied(from: string, to: string): Promise<string> {
   try {
     source.exec('begin');
     const hash = await contentHash(over(source));
+    begun(to);
     await source.backup(to);
     source.exec('commit');
     return hash;

@@ -71,11 +71,7 @@ export async function fill(queries: Queries, text: ArchiveText): Promise<Archive
   return head;
 }
 
-/**
- * Puts an archive into a store, wholly or not at all. Nobody else writes meanwhile.
- *
- * @param ifKept what to do where the store holds something: replace it, or throw this
- */
+/** Puts an archive into a store, wholly or not at all, while nobody else writes. Where it holds something already, that is replaced, or this is thrown. */
 export async function filled(
   queries: Queries,
   { kind }: Database,

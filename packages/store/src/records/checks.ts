@@ -2,7 +2,7 @@ import { excerpt, readingGrades, readSetup, type InputError } from '@hitchwright
 import { documentOf, placeOf, type DocumentKind } from './document.ts';
 import { recordKinds, type Fields, type ReadingDraft, type RecordKind } from './kinds.ts';
 import { fitsIn, flattened, isPlainObject } from './paths.ts';
-import { ruleAt } from './sizes.ts';
+import { recordKindOfPart, ruleAt } from './sizes.ts';
 import { longestName, longestNote, refusal, textErrors } from './text.ts';
 
 /** A record as far as its own content goes: what it stands for in a setup is null for a customer. */
@@ -26,7 +26,7 @@ export function contentErrors({ kind, standsFor, name, fields }: Content): Input
   const named = [...kindErrors(kind), ...textErrors('name', name, longestName, 1)];
   if (!fitsIn(fields, largestFields)) return [...named, tooLarge('fields', largestFields)];
   const paths = [...flattened(fields).keys()];
-  const wrong = [...named, ...paths.flatMap(keyErrors), ...besideErrors(fields)];
+  const wrong = [...named, ...paths.flatMap(keyErrors), ...besideErrors(fields), ...shelfErrors(kind, fields)];
   if (wrong.length > 0 || standsFor === null) return [...wrong, ...(standsFor === null ? strangeTo(fields) : [])];
   const readings = paths.filter((path) => startsOf(path).some((start) => ruleAt(standsFor, fields, start)));
   const found = setupErrors(documentOf(standsFor, name, fields, new Map()), standsFor);
@@ -41,10 +41,32 @@ function startsOf(path: string): string[] {
 
 /** Everything that is wrong with readings that are to be written down. */
 export function readingErrors(drafts: readonly ReadingDraft[], content: Content, now: string): InputError[] {
-  return drafts.flatMap((draft, i) => {
-    const plain = draftErrors(draft, `readings.${i}`, now);
-    return plain.length > 0 ? plain : leafErrors(draft, content);
-  });
+  const plain = drafts.map((draft, i) => draftErrors(draft, `readings.${i}`, now));
+  const sound = drafts.filter((_, i) => plain[i]?.length === 0);
+  const strange = sound.filter(({ field }) => !isRead(content, field)).map(({ field }) => notAField(field));
+  const read = rounds(sound.filter(({ field }) => isRead(content, field)));
+  return [...plain.flat(), ...strange, ...read.flatMap((round) => leafErrors(round, content))];
+}
+
+/** Readings as documents can hold them: of each field one at a time. */
+function rounds(drafts: readonly ReadingDraft[]): ReadingDraft[][] {
+  const round: ReadingDraft[] = [];
+  const later: ReadingDraft[] = [];
+  const taken = new Set<string>();
+  for (const draft of drafts) {
+    (taken.has(draft.field) ? later : round).push(draft);
+    taken.add(draft.field);
+  }
+  return round.length === 0 ? [] : [round, ...rounds(later)];
+}
+
+function isRead({ standsFor, fields }: Content, field: string): boolean {
+  return standsFor !== null && ruleAt(standsFor, fields, field) !== undefined;
+}
+
+function notAField(field: string): InputError {
+  const hint = 'Is its name spelt as in the setup schema?';
+  return refusal('unknown-key', excerpt(field), 'a field that can be read', excerpt(field), hint);
 }
 
 function draftErrors({ field, leaf, grade, who, readAt }: ReadingDraft, path: string, now: string): InputError[] {
@@ -57,14 +79,12 @@ function draftErrors({ field, leaf, grade, who, readAt }: ReadingDraft, path: st
   ];
 }
 
-function leafErrors({ field, leaf }: ReadingDraft, { standsFor, name, fields }: Content): InputError[] {
-  if (standsFor === null || ruleAt(standsFor, fields, field) === undefined) {
-    const hint = 'Is its name spelt as in the setup schema?';
-    return [refusal('unknown-key', excerpt(field), 'a field that can be read', excerpt(field), hint)];
-  }
+function leafErrors(round: readonly ReadingDraft[], { standsFor, name, fields }: Content): InputError[] {
+  if (standsFor === null) return [];
   const kept = { ...(standsFor === 'coupler' ? { kind: 'uFrame' } : {}), ...pick(fields, 'kind') };
-  const document = documentOf(standsFor, name, kept, new Map([[field, leaf ?? null]]));
-  return setupErrors(document, standsFor).filter(({ path }) => path === field || path.startsWith(`${field}.`));
+  const leaves = new Map(round.map(({ field, leaf }) => [field, leaf ?? null]));
+  const found = setupErrors(documentOf(standsFor, name, kept, leaves), standsFor);
+  return found.filter(({ path }) => round.some(({ field }) => path === field || path.startsWith(`${field}.`)));
 }
 
 /** A time that something was read. */
@@ -107,6 +127,17 @@ function besideErrors({ price, contact, extra, fits, note }: Fields): InputError
     ...(extra === undefined || isExtra(extra) ? [] : [wrong('extra', 'a list of labels and texts', extra)]),
     ...(fits === undefined || isTexts(fits) ? [] : [wrong('fits', 'a list of names', fits)]),
     ...(note === undefined ? [] : textErrors('note', note, longestNote)),
+  ];
+}
+
+/** Only what lies on the shelf is meant for something, and a weight is no other part. */
+function shelfErrors(kind: RecordKind, { kind: partKind, fits }: Fields): InputError[] {
+  const isOnShelf = kind === 'part' || kind === 'weight' || kind === 'shaft';
+  if (!isOnShelf) return fits === undefined ? [] : [refusal('unknown-key', 'fits', 'nothing', 'a list', 'Remove it.')];
+  const is = recordKindOfPart(partKind);
+  if (kind === 'shaft' || partKind === undefined || is === kind) return [];
+  return [
+    refusal('not-a-choice', 'kind', `a kind of ${kind}`, excerpt(partKind), `Make a record of kind ${is} of it.`),
   ];
 }
 

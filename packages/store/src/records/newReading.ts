@@ -52,6 +52,9 @@ export function newReading(draft: ReadingDraft, recordId: string, entering: Ente
 /**
  * How well a leaf of a document is founded, as far as it says itself: measured where it names a tool, a method or a day, usual for the class
  * where it names a basis, a guess where it names nothing but a range, else listed.
+ *
+ * @param leaf as a setup document has it [JSON]
+ * @returns how well it is founded [grade]
  */
 export function gradeOf(leaf: unknown): ReadingDraft['grade'] {
   const [measured, , listed, guessed, usual] = readingGrades;

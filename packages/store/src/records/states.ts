@@ -6,6 +6,8 @@ import { entryRow, type OpenGroup } from '../history/log.ts';
 import type { Room } from '../room.ts';
 import type { Reading, RecordState } from './kinds.ts';
 import { readingOf, readingRow, recordOf, recordRow } from './rows.ts';
+import { refusal } from './text.ts';
+import { Refused } from '../trouble.ts';
 
 /** A change of one record that was worked out and is to be kept. */
 export interface Change {
@@ -57,6 +59,7 @@ export function nextRevision(before: RecordState, after: RecordState, entries: r
 export async function keep(room: Room, group: OpenGroup, changes: readonly Change[]): Promise<void> {
   const { queries } = room;
   group.records += changes.length;
+  await refuseStrangePhotos(queries, changes.flatMap(readingsMade));
   const made = changes.filter(({ before }) => before === null);
   await insertMany(
     queries,
@@ -72,6 +75,21 @@ export async function keep(room: Room, group: OpenGroup, changes: readonly Chang
     'history',
     changes.flatMap((change) => historyRows(change, group.id)),
   );
+}
+
+/** A photo of a reading is one of the same record. */
+async function refuseStrangePhotos(queries: Queries, readings: readonly Reading[]): Promise<void> {
+  const wanted = readings.filter(({ photoId }) => photoId !== null);
+  for (const chunk of chunksOf(wanted)) {
+    const ids = chunk.map(({ photoId }) => photoId ?? '');
+    const photos = await queries.selectFrom('photo').select(['id', 'record_id']).where('id', 'in', ids).execute();
+    const ofRecord = new Map(photos.map(({ id, record_id }) => [id, record_id]));
+    const strange = chunk.filter(({ photoId, recordId }) => ofRecord.get(photoId ?? '') !== recordId);
+    const errors = strange.map(({ field, photoId }) =>
+      refusal('not-a-choice', `${field}.photoId`, 'a photo of the same record', photoId ?? '', 'Add the photo first.'),
+    );
+    if (errors.length > 0) throw new Refused(errors);
+  }
 }
 
 function historyRows({ after: { record }, entries }: Change, groupId: string): Row<'history'>[] {

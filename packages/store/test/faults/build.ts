@@ -5,5 +5,5 @@ import { fileURLToPath } from 'node:url';
 export default function build(): void {
   const cwd = fileURLToPath(new URL('../..', import.meta.url));
   const program = fileURLToPath(new URL('../../../../node_modules/.bin/tsdown', import.meta.url));
-  execFileSync(program, ['-c', 'test/faults/tsdown.config.ts'], { cwd, stdio: ['ignore', 'ignore', 'inherit'] });
+  execFileSync(program, ['-c', 'test/faults/tsdown.config.ts'], { cwd, stdio: 'pipe' });
 }

@@ -1,9 +1,9 @@
-// A server that is to be killed: opens the store named on its command line, waits for a line on its standard input, then edits or imports until it
-// is killed. After each change that was kept it says so in one line of JSON, at once.
+// A server of its own: opens the store named on its command line, waits for a line on its standard input, then edits or imports until it is killed,
+// or counts up in the note of one record. After each change that was kept it says so in one line of JSON, at once.
 import { writeSync } from 'node:fs';
-import { openStore, type Store } from '../../src/index.ts';
+import { Conflict, openStore, type Store } from '../../src/index.ts';
 
-const [url = '', does = 'edits', mark = 'a'] = process.argv.slice(2);
+const [url = '', does = 'edits', mark = 'a', counted = ''] = process.argv.slice(2);
 let given = 0;
 const by = { who: mark };
 
@@ -15,7 +15,26 @@ const store = await openStore({
 say({ ready: true });
 process.stdin.once('end', () => process.exit(0));
 await new Promise((resolve) => process.stdin.once('data', resolve));
+if (does === 'counts') await countUp();
 for (let i = 0; ; i += 1) await (does === 'imports' ? importSome(i) : editOne(store, i));
+
+/** Adds one to the number in the note, again where somebody was in between, so many times; then leaves. */
+async function countUp(): Promise<never> {
+  let left = 25;
+  let conflicts = 0;
+  while (left > 0) {
+    const { revision, fields } = await store.records.get(counted);
+    try {
+      await store.records.change(by, counted, revision, { fields: { note: String(Number(fields['note']) + 1) } });
+      left -= 1;
+    } catch (problem) {
+      if (!(problem instanceof Conflict)) throw problem;
+      conflicts += 1;
+    }
+  }
+  say({ conflicts });
+  process.exit(0);
+}
 
 async function importSome(i: number): Promise<void> {
   const rows = Array.from({ length: 120 }, (_, row) => ({

@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { openStore } from '../../src/index.ts';
+import { startServer } from '../server.ts';
 import { freshFile, freshFolder, serverUrl, thrownBy, timesAndIds } from '../databases.ts';
 
 const program = fileURLToPath(new URL('../../dist/faults/child.js', import.meta.url));
@@ -42,6 +43,15 @@ describe('where the SQLite driver could not be compiled', () => {
     const { stdout, stderr } = startedWithoutDriver(`${serverUrl()}?options=-c%20search_path%3Dpg_temp`);
     expect(stderr).toBe('');
     expect(stdout).toContain('{"ready":true}');
+  });
+});
+
+describe('where there is no PostgreSQL', () => {
+  it('the tests on it say what is missing and fail', async () => {
+    const problem = (await thrownBy(startServer({ HITCHWRIGHT_POSTGRES: freshFolder() }))) as Error;
+    expect(problem.message).toMatch(
+      /^No PostgreSQL for the tests: no initdb and postgres in HITCHWRIGHT_POSTGRES; install it/,
+    );
   });
 });
 

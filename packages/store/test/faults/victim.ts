@@ -13,6 +13,22 @@ export interface Acknowledged {
   readonly wasImporting: boolean;
 }
 
+/** Starts servers that count up in the note of one record at the same time, and waits until they have left; how often somebody was in between. */
+export async function counted(url: string, id: string, servers: number): Promise<number> {
+  const children = Array.from({ length: servers }, (_, i) =>
+    spawn(process.execPath, [program, url, 'counts', `c${i}`, id], { stdio: ['pipe', 'pipe', 'inherit'] }),
+  );
+  const told = children.map(async (child) => {
+    const said: Record<string, unknown>[] = [];
+    for await (const line of createInterface({ input: child.stdout })) {
+      said.push(JSON.parse(line) as Record<string, unknown>);
+      if (said.length === 1) child.stdin.write('go\n');
+    }
+    return Number(said.at(-1)?.['conflicts']);
+  });
+  return (await Promise.all(told)).reduce((sum, met) => sum + met, 0);
+}
+
 /** When a server is killed: so many changes that it acknowledged, and so long after that [ms]. */
 export interface Moment {
   readonly acknowledged: number;
