@@ -1,6 +1,6 @@
 // The layers of the house: a folder of core may import only what its row lists. Shells look at core, never at each other.
 const core = '^packages/core/src/';
-const layers = ['units', 'tables', 'records', 'engine', 'words', 'drawings', 'exchange', 'contract'];
+const layers = ['units', 'tables', 'records', 'engine', 'words', 'drawings', 'exchange', 'contract', 'handover'];
 const mayUse = {
   units: [],
   tables: ['units'],
@@ -10,6 +10,7 @@ const mayUse = {
   drawings: ['units', 'tables', 'records', 'engine', 'words'],
   exchange: ['units', 'tables', 'records', 'engine'],
   contract: ['units', 'tables', 'records', 'engine', 'words'],
+  handover: ['units', 'tables', 'records', 'engine', 'words', 'drawings', 'exchange', 'contract'],
 };
 const production = { pathNot: '\\.test\\.ts$' };
 const layerRules = layers.map((layer) => ({
@@ -91,7 +92,7 @@ module.exports = {
       name: 'core-no-shell',
       severity: 'error',
       from: { path: core },
-      to: { path: '^packages/(cli|web|store|server)/' },
+      to: { path: '^packages/(cli|web|store|server|print)/' },
     },
     {
       name: 'cli-alone',
@@ -103,13 +104,13 @@ module.exports = {
       name: 'web-alone',
       severity: 'error',
       from: { path: '^packages/web/' },
-      to: { path: '^packages/(cli|store|server)/' },
+      to: { path: '^packages/(cli|store|server/src/(?!client\\.ts$))' },
     },
     {
       name: 'store-below-server',
       severity: 'error',
       from: { path: '^packages/store/' },
-      to: { path: '^packages/(cli|web|server)/' },
+      to: { path: '^packages/(cli|web|server|print)/' },
     },
     {
       name: 'server-over-store',
@@ -118,10 +119,16 @@ module.exports = {
       to: { path: '^packages/(cli|web)/' },
     },
     {
+      name: 'print-over-core',
+      severity: 'error',
+      from: { path: '^packages/print/' },
+      to: { path: '^packages/(cli|web|store|server)/' },
+    },
+    {
       name: 'front-door',
       comment: 'other packages enter a core folder by its index.ts',
       severity: 'error',
-      from: { path: '^packages/(cli|web|store|server)/' },
+      from: { path: '^packages/(cli|web|store|server|print)/' },
       to: { path: `${core}.+/(?!index\\.ts)[^/]+$` },
     },
     {

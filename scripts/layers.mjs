@@ -4,7 +4,7 @@ import { cruise } from 'dependency-cruiser';
 import { rmSync, writeFileSync } from 'node:fs';
 import config from '../.dependency-cruiser.cjs';
 
-const packages = ['core', 'cli', 'web', 'store', 'server'].map((name) => `packages/${name}/src`);
+const packages = ['core', 'cli', 'web', 'store', 'server', 'print'].map((name) => `packages/${name}/src`);
 const leastModules = 250;
 const breaches = [
   ['packages/core/src/units/plantedBreach.ts', "export { fieldRules } from '../records/index.ts';", 'core-layer-units'],

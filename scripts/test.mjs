@@ -54,7 +54,7 @@ function vitest(name, root, more = '') {
 
 run('format', 'npx prettier --check .');
 run('lint', 'npx eslint .');
-for (const project of ['core', 'cli', 'web', 'store', 'server'])
+for (const project of ['core', 'cli', 'web', 'store', 'server', 'print'])
   run(`types of ${project}`, `npx tsc -p packages/${project}/tsconfig.json`);
 run('types of core tests', 'npx tsc -p packages/core/tsconfig.test.json');
 run('types of web tests', 'npx tsc -p packages/web/tsconfig.tools.json');
@@ -68,6 +68,7 @@ run('description of the API is current', 'npx tsx scripts/write-openapi.ts --che
 run('build of the command line', 'npm run build --workspace hitchwright');
 vitest('core', 'packages/core', quick ? '--exclude "test/properties/**"' : '');
 vitest('cli', 'packages/cli');
+vitest('print', 'packages/print');
 vitest('server', 'packages/server', quick ? '--exclude "test/fuzz/**"' : '');
 if (!quick) vitest('store', 'packages/store');
 if (!quick) {

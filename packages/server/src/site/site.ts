@@ -1,5 +1,5 @@
 import { createReadStream } from 'node:fs';
-import { realpath, stat } from 'node:fs/promises';
+import { readFile, realpath, stat } from 'node:fs/promises';
 import { extname, join, sep } from 'node:path';
 import { Readable } from 'node:stream';
 import type { Context, MiddlewareHandler } from 'hono';
@@ -20,6 +20,9 @@ const policy =
   "default-src 'none'; script-src 'self'; worker-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' blob: data:; font-src 'self'; " +
   "connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'self'";
 
+/** Tells the pages that the yard’s records are where they came from. */
+const recordsMark = '<meta name="hitchwright-records" content="here" />';
+
 /** Serves the built pages, and nothing that lies outside their folder. */
 export function site(folder: string): MiddlewareHandler {
   return async (c, next) => {
@@ -32,6 +35,7 @@ export function site(folder: string): MiddlewareHandler {
 interface SiteFile {
   readonly file: string;
   readonly isHashed: boolean;
+  readonly isPage: boolean;
   readonly size: number;
   readonly tag: string;
 }
@@ -47,6 +51,7 @@ async function fileOf(folder: string, path: string): Promise<SiteFile | null> {
     return {
       file,
       isHashed: names[0] === 'assets',
+      isPage: file.endsWith('.html'),
       size,
       tag: `"${size.toString(36)}-${Math.round(mtimeMs).toString(36)}"`,
     };
@@ -69,13 +74,19 @@ function namesOf(path: string): string[] | null {
   }
 }
 
-function sent(c: Context, { file, isHashed, size, tag }: SiteFile): Response {
+async function sent(c: Context, { file, isHashed, isPage, size, tag }: SiteFile): Promise<Response> {
   c.header('content-security-policy', policy);
   c.header('cache-control', isHashed ? 'public, max-age=31536000, immutable' : 'no-cache');
   c.header('etag', tag);
   if (c.req.header('if-none-match') === tag) return c.body(null, 304);
   c.header('content-type', types[extname(file)] ?? 'application/octet-stream');
-  c.header('content-length', String(size));
+  const page = isPage ? Buffer.from(marked(await readFile(file, 'utf8'))) : null;
+  c.header('content-length', String(page?.length ?? size));
   if (c.req.method === 'HEAD') return c.body(null, 200);
+  if (page !== null) return c.body(page, 200);
   return c.body(Readable.toWeb(createReadStream(file)) as ReadableStream, 200);
+}
+
+function marked(page: string): string {
+  return page.replace('<head>', `<head>\n    ${recordsMark}`);
 }

@@ -10,6 +10,24 @@ const MeasurePages = lazy(() =>
 const RequestPages = lazy(() =>
   import('../features/request/RequestPages.tsx').then(({ RequestPages }) => ({ default: RequestPages })),
 );
+const RecordPages = lazy(() =>
+  import('../features/records/RecordPages.tsx').then(({ RecordPages }) => ({ default: RecordPages })),
+);
+const ImportPage = lazy(() =>
+  import('../features/imports/ImportPage.tsx').then(({ ImportPage }) => ({ default: ImportPage })),
+);
+const AnswersPage = lazy(() =>
+  import('../features/answers/AnswersPage.tsx').then(({ AnswersPage }) => ({ default: AnswersPage })),
+);
+const AnswerPage = lazy(() =>
+  import('../features/answers/AnswerPage.tsx').then(({ AnswerPage }) => ({ default: AnswerPage })),
+);
+const HistoryPage = lazy(() =>
+  import('../features/history/HistoryPage.tsx').then(({ HistoryPage }) => ({ default: HistoryPage })),
+);
+const BackupPage = lazy(() =>
+  import('../features/keeping/BackupPage.tsx').then(({ BackupPage }) => ({ default: BackupPage })),
+);
 
 /** One page of the site, by the fragment of the address. */
 export function App() {
@@ -31,5 +49,19 @@ function pageAt(route: Route, count: number): ReactNode {
     case 'request':
     case 'replied':
       return <RequestPages key={count} route={route} />;
+    case 'records':
+    case 'record':
+    case 'newRecord':
+      return <RecordPages key={count} route={route} />;
+    case 'import':
+      return <ImportPage key={count} id={route.id} />;
+    case 'answers':
+      return <AnswersPage key={count} />;
+    case 'answer':
+      return <AnswerPage key={count} id={route.id} />;
+    case 'history':
+      return <HistoryPage key={count} />;
+    case 'backup':
+      return <BackupPage key={count} />;
   }
 }

@@ -9,6 +9,8 @@ interface Preferences {
   readonly theme: Theme | null;
   /** Who asks, as it stands on what is sent from here. */
   readonly asks: string;
+  /** Who writes in the yard’s records from here. */
+  readonly who: string;
 }
 
 const listeners = new Set<() => void>();
@@ -16,6 +18,7 @@ let current: Preferences = {
   system: stored('units') === 'metric' ? 'metric' : 'us',
   theme: storedTheme(),
   asks: stored('asks') ?? '',
+  who: stored('who') ?? '',
 };
 showTheme(current.theme);
 
@@ -38,6 +41,16 @@ export function chooseTheme(theme: Theme): void {
 export function chooseAsks(asks: string): void {
   store('asks', asks);
   change({ ...current, asks });
+}
+
+export function chooseWho(who: string): void {
+  store('who', who);
+  change({ ...current, who });
+}
+
+/** Who writes from here, for what is no component. */
+export function whoWrites(): string {
+  return current.who.trim();
 }
 
 function change(next: Preferences): void {

@@ -12,6 +12,16 @@ export type Route =
   | { readonly page: 'asked'; readonly request: MeasuringRequest }
   /** A request that is being made for a setup. */
   | { readonly page: 'request'; readonly document: SetupDocument }
+  /** The yard’s records; null for every kind. */
+  | { readonly page: 'records'; readonly kind: string | null }
+  | { readonly page: 'record'; readonly id: string }
+  /** A record that is not there yet. */
+  | { readonly page: 'newRecord'; readonly kind: string }
+  | { readonly page: 'import'; readonly id: string | null }
+  | { readonly page: 'answers' }
+  | { readonly page: 'answer'; readonly id: string }
+  | { readonly page: 'history' }
+  | { readonly page: 'backup' }
   /** Readings that came back; null where they are still to be opened from a file. */
   | { readonly page: 'replied'; readonly reply: MeasuringReply | null };
 
@@ -27,7 +37,31 @@ export function routeOf(hash: string): Route {
   if (fragment === 'reply') return { page: 'replied', reply: null };
   if (fragment.startsWith('reply=')) return repliedIn(fragment);
   if (fragment.startsWith('request=')) return setupIn(fragment.slice('request='.length), 'request');
-  return setupIn(fragment, 'check');
+  return recordsIn(fragment) ?? setupIn(fragment, 'check');
+}
+
+/** The pages of the yard’s records: a word, and behind `=` which of them. */
+function recordsIn(fragment: string): Route | null {
+  const [word = '', ...rest] = fragment.split('=');
+  const which = rest.length === 0 ? null : decoded(rest.join('='));
+  switch (word) {
+    case 'records':
+      return { page: 'records', kind: which };
+    case 'import':
+      return { page: 'import', id: which };
+    case 'answers':
+    case 'history':
+    case 'backup':
+      return { page: word };
+    case 'record':
+      return which === null ? null : { page: 'record', id: which };
+    case 'new':
+      return which === null ? null : { page: 'newRecord', kind: which };
+    case 'answer':
+      return which === null ? null : { page: 'answer', id: which };
+    default:
+      return null;
+  }
 }
 
 function setupIn(link: string, page: 'check' | 'request'): Route {

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { hasYard } from '../../app/server/hasYard.ts';
 import type { SidePanel } from './Sheet.tsx';
 
 /** What can be done with a check, in the strip above it. */
@@ -8,6 +9,11 @@ export function CheckActions({ isAnswered }: { readonly isAnswered: boolean }) {
       <a className="quiet" href="#yard">
         Yard
       </a>
+      {hasYard ? (
+        <a className="quiet" href="#records">
+          Records
+        </a>
+      ) : null}
       {isAnswered ? (
         <>
           <button type="button" className="quiet desk-only" onClick={() => print()}>
