@@ -30,7 +30,7 @@ export type { Photo, PhotoNote, Photos } from './photos.ts';
 export type { Mapping, Mappings } from './mappings.ts';
 export type { Done, Requests } from './requests.ts';
 
-export type { SetupRefs } from './setup/refs.ts';
+export type { PartRefs, SetupRefs } from './setup/refs.ts';
 export type { Source, YardSetup } from './setup/setupFor.ts';
 export type { Use } from './setup/uses.ts';
 

@@ -8,7 +8,7 @@ import { photosPart, type Photos } from './photos.ts';
 import { readingsPart, recordsPart, type Readings, type Records } from './records/part.ts';
 import { requestsPart, type Requests } from './requests.ts';
 import type { Desk } from './room.ts';
-import type { SetupRefs } from './setup/refs.ts';
+import type { PartRefs } from './setup/refs.ts';
 import { setupFor, type YardSetup } from './setup/setupFor.ts';
 
 /** A yard’s records, readings, history and answers. Every call is one transaction: done wholly, or not at all. */
@@ -23,7 +23,7 @@ export interface Store extends Keeping {
   readonly mappings: Mappings;
   readonly requests: Requests;
   /** The setup of a question, made of the values in use, and where each comes from. */
-  setupFor(refs: SetupRefs): Promise<YardSetup>;
+  setupFor(refs: PartRefs): Promise<YardSetup>;
   close(): Promise<void>;
 }
 

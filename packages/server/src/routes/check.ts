@@ -6,7 +6,7 @@ import type { Worked } from '../assessing/work.ts';
 import type { Desk } from '../desk.ts';
 import { emptyApi } from '../http/api.ts';
 import { HttpRefusal } from '../http/refusal.ts';
-import { advice, answer, checkQuery, setupDocument, setupRefs, yardSetup } from '../schemas/answers.ts';
+import { advice, answer, checkQuery, partRefs, setupDocument, yardSetup } from '../schemas/answers.ts';
 import { answerOf, asks, bodyOf } from '../schemas/responses.ts';
 
 const check = createRoute({
@@ -28,8 +28,8 @@ const advise = createRoute({
 const compose = createRoute({
   method: 'post',
   path: '/setups',
-  summary: 'The setup of a question made of the values in use, and where each comes from',
-  request: { body: bodyOf(setupRefs) },
+  summary: 'The setup of a question, or of part of it, made of the values in use, and where each comes from',
+  request: { body: bodyOf(partRefs) },
   responses: { ...asks, 200: answerOf(yardSetup, 'The setup and its sources.') },
 });
 

@@ -24,6 +24,11 @@ export const setupRefs = z
   })
   .meta({ id: 'SetupRefs', description: 'Ids of records of the yard, or of customers’ machines.' });
 
+/** Part of a question by references; what is not chosen yet is left out. */
+export const partRefs = setupRefs
+  .extend({ tractor: mayMiss(id), implement: mayMiss(id) })
+  .meta({ id: 'PartRefs', description: 'The same for part of a question: what is not chosen yet is left out.' });
+
 /** The setup of a question, and where each value comes from. */
 export const yardSetup = z
   .object({

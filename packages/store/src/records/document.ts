@@ -1,5 +1,4 @@
-import { withEdits, type SetupDocument } from '@hitchwright/core/records';
-import { sizesOf } from './sizes.ts';
+import { partSizesOf, withEdits, type SetupDocument } from '@hitchwright/core/records';
 import type { Fields, RecordKind } from './kinds.ts';
 
 /** What the yard keeps beside what a setup document knows. */
@@ -32,7 +31,7 @@ export function documentOf(
   const isPart = kind === 'part' || kind === 'weight';
   const beside = isPart ? besidePart : besideSetup;
   const plain = Object.fromEntries(Object.entries(fields).filter(([key]) => !beside.includes(key)));
-  const unknown = isPart ? Object.fromEntries(Object.keys(sizesOf(fields)).map((key) => [key, null])) : {};
+  const unknown = isPart ? Object.fromEntries(Object.keys(partSizesOf(fields['kind'])).map((key) => [key, null])) : {};
   const given = [...leaves].map(([path, value]) => ({ path, value }));
   return { ...unknown, ...withEdits({ name, ...plain }, given) };
 }

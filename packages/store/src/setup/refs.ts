@@ -15,3 +15,6 @@ export interface SetupRefs {
   readonly rules?: ChosenRules;
   readonly units?: UnitSystem;
 }
+
+/** The same for part of a question: what is not chosen yet is left out. */
+export type PartRefs = Omit<SetupRefs, 'tractor' | 'implement'> & Partial<Pick<SetupRefs, 'tractor' | 'implement'>>;

@@ -6,7 +6,7 @@ import { refusal } from '../records/text.ts';
 import { Refused } from '../trouble.ts';
 import { layered, shelfOf, type Layered, type Shelf } from './layers.ts';
 import { fittingParts, meantShaft, partDocument, partIds } from './parts.ts';
-import type { SetupRefs } from './refs.ts';
+import type { PartRefs } from './refs.ts';
 import { usesOf, type Use } from './uses.ts';
 
 /** Where a value of a setup comes from. */
@@ -32,10 +32,9 @@ export interface YardSetup {
 const roles = ['tractor', 'coupler', 'implement', 'shaft'] as const;
 type Role = (typeof roles)[number];
 
-/** Makes the setup of a question. Throws NotFound for what is not there, Refused for what is no tractor, coupler, implement or shaft. */
-export async function setupFor(queries: Queries, refs: SetupRefs): Promise<YardSetup> {
-  const shaft =
-    refs.shaft === undefined ? await meantShaft(queries, await namesOf(queries, refs.implement)) : refs.shaft;
+/** Makes the setup of a question, or that part of it that is chosen. Throws NotFound for what is not there, Refused for what is no tractor, coupler, implement or shaft. */
+export async function setupFor(queries: Queries, refs: PartRefs): Promise<YardSetup> {
+  const shaft = refs.shaft === undefined ? await shaftMeantFor(queries, refs.implement) : refs.shaft;
   const ids = { tractor: refs.tractor, coupler: refs.coupler, implement: refs.implement, shaft: shaft ?? undefined };
   const parts = await partIds(queries, refs.parts);
   const shelf = await shelfOf(
@@ -47,7 +46,7 @@ export async function setupFor(queries: Queries, refs: SetupRefs): Promise<YardS
 
 function composed(
   shelf: Shelf,
-  refs: SetupRefs,
+  refs: PartRefs,
   ids: Readonly<Record<Role, string | undefined>>,
   partsWanted: readonly string[],
 ): YardSetup {
@@ -96,6 +95,10 @@ function sourcesOf(role: Role, { values }: Layered): Source[] {
     because,
     conflicts,
   }));
+}
+
+async function shaftMeantFor(queries: Queries, implement: string | undefined): Promise<string | null> {
+  return implement === undefined ? null : meantShaft(queries, await namesOf(queries, implement));
 }
 
 /** Names that a part may know an implement by: its own and its model’s. */

@@ -1,17 +1,9 @@
-import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { Header } from '../Header.tsx';
 import { chooseWho, usePreferences } from '../preferences.ts';
 import { hasYard } from './hasYard.ts';
-import { Refusal } from './yard.ts';
+import { YardQueries } from './YardQueries.tsx';
 import './yardFrame.css';
-
-/** What the server said is kept until something is changed; only what never reached it is asked again. */
-const queries = new QueryClient({
-  defaultOptions: {
-    queries: { retry: (count, problem) => problem instanceof Refusal && problem.status === 0 && count < 2 },
-  },
-});
 
 /** The pages of the yard’s records, in the order in which they stand in the strip. */
 const pages = [
@@ -32,7 +24,7 @@ interface YardFrameProps {
 /** What stands around every page of the records: the strip, the way to the others, and who writes. */
 export function YardFrame({ at, title, children }: YardFrameProps) {
   return (
-    <QueryClientProvider client={queries}>
+    <YardQueries>
       <Header
         actions={
           <a className="quiet" href="#">
@@ -55,7 +47,7 @@ export function YardFrame({ at, title, children }: YardFrameProps) {
         </div>
         {hasYard ? children : <NoYard />}
       </main>
-    </QueryClientProvider>
+    </YardQueries>
   );
 }
 

@@ -1,9 +1,18 @@
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { hasYard } from '../../app/server/hasYard.ts';
 import type { SidePanel } from './Sheet.tsx';
+import type { YardQuestion } from './usePicked.ts';
+
+const SaveAnswer = lazy(() => import('../answers/SaveAnswer.tsx').then(({ SaveAnswer }) => ({ default: SaveAnswer })));
+
+interface CheckActionsProps {
+  readonly isAnswered: boolean;
+  /** The question by the yard’s records, where it was made of them. */
+  readonly asked: YardQuestion | null;
+}
 
 /** What can be done with a check, in the strip above it. */
-export function CheckActions({ isAnswered }: { readonly isAnswered: boolean }) {
+export function CheckActions({ isAnswered, asked }: CheckActionsProps) {
   return (
     <>
       <a className="quiet" href="#yard">
@@ -14,6 +23,7 @@ export function CheckActions({ isAnswered }: { readonly isAnswered: boolean }) {
           Records
         </a>
       ) : null}
+      {asked === null ? null : <SaveButton asked={asked} />}
       {isAnswered ? (
         <>
           <button type="button" className="quiet desk-only" onClick={() => print()}>
@@ -21,6 +31,22 @@ export function CheckActions({ isAnswered }: { readonly isAnswered: boolean }) {
           </button>
           <SendButton className="quiet desk-only" />
         </>
+      ) : null}
+    </>
+  );
+}
+
+function SaveButton({ asked }: { readonly asked: YardQuestion }) {
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <>
+      <button type="button" className="quiet" aria-haspopup="dialog" onClick={() => setOpen(true)}>
+        Save the answer
+      </button>
+      {isOpen ? (
+        <Suspense fallback={null}>
+          <SaveAnswer asked={asked} onClose={() => setOpen(false)} />
+        </Suspense>
       ) : null}
     </>
   );

@@ -3,7 +3,7 @@ import { withEdits, type Edit, type SetupDocument } from '@hitchwright/core/reco
 import { useEffect, useState } from 'react';
 import { Header } from '../../app/Header.tsx';
 import { usePreferences } from '../../app/preferences.ts';
-import type { Choice } from '../question/choices.ts';
+import type { Choice, Picked } from '../question/choices.ts';
 import { isWhole, withMachine } from '../question/question.ts';
 import { QuestionSentence } from '../question/QuestionSentence.tsx';
 import type { Machine } from '../yard/sampleYard.ts';
@@ -12,6 +12,7 @@ import type { AppliedCure } from './CureList.tsx';
 import { EmptyCheck } from './EmptyCheck.tsx';
 import { Sheet, type SidePanel } from './Sheet.tsx';
 import { inUnits } from './inUnits.ts';
+import { usePicked } from './usePicked.ts';
 
 /** The check: a question, its answer, and everything that can be changed about it. */
 export function CheckPage({ opened }: { readonly opened: SetupDocument | null }) {
@@ -19,20 +20,25 @@ export function CheckPage({ opened }: { readonly opened: SetupDocument | null })
   const [applied, setApplied] = useState<AppliedCure | null>(null);
   const [panel, setPanel] = useState<SidePanel>({ shows: 'notes' });
   const { system } = usePreferences();
+  const yardPicks = usePicked();
   useFragment(document);
   const change = (next: SetupDocument | null, cure: AppliedCure | null = null): void => {
     setDocument(next);
     setApplied(cure);
   };
-  const choose = (machine: Machine, choice: Choice): void => {
-    change(withMachine(document, machine, choice.record));
+  const choose = (machine: Machine, choice: Choice, picked: Picked | null): void => {
+    change(withMachine(document, machine, choice.record, picked?.beside));
+    yardPicks.pick(machine, choice.record === null ? undefined : (picked?.id ?? null));
     if (choice.typed === true) setPanel({ shows: 'dimensions', machine });
   };
-  const edited = (edits: readonly Edit[]): SetupDocument => withEdits(inUnits(document ?? {}, system), edits);
+  const edited = (edits: readonly Edit[]): SetupDocument => {
+    yardPicks.changedByHand();
+    return withEdits(inUnits(document ?? {}, system), edits);
+  };
   const whole = isWhole(document) ? document : null;
   return (
     <>
-      <Header actions={<CheckActions isAnswered={whole !== null} />}>
+      <Header actions={<CheckActions isAnswered={whole !== null} asked={whole === null ? null : yardPicks.asked} />}>
         <QuestionSentence document={document} onChoose={choose} />
       </Header>
       <main>

@@ -1,14 +1,14 @@
 import type { SetupDocument } from '@hitchwright/core/records';
 import { useState } from 'react';
 import type { Machine } from '../yard/sampleYard.ts';
-import type { Choice } from './choices.ts';
+import type { Choice, Picked } from './choices.ts';
 import { calledIn } from './question.ts';
 import { SearchPanel } from './SearchPanel.tsx';
 import './question.css';
 
 interface QuestionSentenceProps {
   readonly document: SetupDocument | null;
-  readonly onChoose: (machine: Machine, choice: Choice) => void;
+  readonly onChoose: (machine: Machine, choice: Choice, picked: Picked | null) => void;
 }
 
 /** The question as a sentence: each underlined word opens the search for it. */
@@ -27,9 +27,9 @@ export function QuestionSentence({ document, onChoose }: QuestionSentenceProps) 
         <SearchPanel
           machine={open}
           onClose={() => setOpen(null)}
-          onChoose={(choice) => {
+          onChoose={(choice, picked) => {
             setOpen(null);
-            onChoose(open, choice);
+            onChoose(open, choice, picked);
           }}
         />
       )}

@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState, type KeyboardEvent } from 'react';
 import type { Machine } from '../yard/sampleYard.ts';
-import { choicesFor, type Choice } from './choices.ts';
+import { choicesFor, type Choice, type Picked } from './choices.ts';
 import { ChoiceList } from './ChoiceList.tsx';
+import { useYardChoices } from './useYardChoices.ts';
 
 const titles: Readonly<Record<Machine, string>> = {
   implement: 'Which implement?',
@@ -20,7 +21,7 @@ interface SearchPanelProps {
   /** Only records of the sample yard, where nothing else can be answered. */
   readonly onlySamples?: boolean;
   readonly onClose: () => void;
-  readonly onChoose: (choice: Choice) => void;
+  readonly onChoose: (choice: Choice, picked: Picked | null) => void;
 }
 
 /** The search for one machine: type to narrow, arrows and Enter to choose, Escape to leave; focus goes back by itself. */
@@ -28,7 +29,9 @@ export function SearchPanel({ machine, onlySamples = false, onClose, onChoose }:
   const dialog = useRef<HTMLDialogElement>(null);
   const [typed, setTyped] = useState('');
   const [active, setActive] = useState(0);
-  const groups = choicesFor(machine, typed, onlySamples);
+  const ofYard = useYardChoices(machine, typed);
+  const groups = choicesFor(machine, typed, onlySamples, ofYard);
+  const [problem, setProblem] = useState('');
   const choices = groups.flatMap((group) => group.choices);
   const chosen = choices[Math.min(active, choices.length - 1)];
   const field = useRef<HTMLInputElement>(null);
@@ -45,8 +48,18 @@ export function SearchPanel({ machine, onlySamples = false, onClose, onChoose }:
   };
   /** Closing first gives focus back to the word in the sentence. */
   const take = (choice: Choice): void => {
-    dialog.current?.close();
-    onChoose(choice);
+    if (choice.fetched === undefined) {
+      dialog.current?.close();
+      onChoose(choice, null);
+      return;
+    }
+    choice.fetched().then(
+      (picked) => {
+        dialog.current?.close();
+        onChoose({ ...choice, record: picked.record }, picked);
+      },
+      (refused: unknown) => setProblem(refused instanceof Error ? refused.message : String(refused)),
+    );
   };
   /** The browser tells of a closed dialog only later, when the word that has focus again may have been pressed: the page is told now. */
   const leave = (): void => {
@@ -88,6 +101,11 @@ export function SearchPanel({ machine, onlySamples = false, onClose, onChoose }:
           setActive(0);
         }}
       />
+      {problem === '' ? null : (
+        <p className="field-error search-problem" role="alert">
+          {problem}
+        </p>
+      )}
       <ChoiceList label={titles[machine]} groups={groups} activeId={chosen?.id} onChoose={take} />
     </dialog>
   );

@@ -9,8 +9,17 @@ export interface Choice {
   /** What stands beside the name. */
   readonly note: string;
   readonly record: SetupDocument | null;
+  /** Where it has to be fetched first. */
+  readonly fetched?: () => Promise<Picked>;
   /** True where the dimensions are to be typed next. */
   readonly typed?: boolean;
+}
+
+/** What was fetched: the record as a setup has it, its id, and what lies on the shelf for it. */
+export interface Picked {
+  readonly id: string;
+  readonly record: SetupDocument;
+  readonly beside: { readonly parts?: unknown; readonly shaft?: unknown };
 }
 
 /** Choices under one heading. */
@@ -20,7 +29,12 @@ export interface ChoiceGroup {
 }
 
 /** What the panel lists for a machine when this has been typed. */
-export function choicesFor(machine: Machine, typed: string, onlySamples: boolean): ChoiceGroup[] {
+export function choicesFor(
+  machine: Machine,
+  typed: string,
+  onlySamples: boolean,
+  ofYard: ChoiceGroup | null,
+): ChoiceGroup[] {
   const words = typed
     .toLowerCase()
     .split(/[\s,]+/)
@@ -31,11 +45,12 @@ export function choicesFor(machine: Machine, typed: string, onlySamples: boolean
   if (onlySamples) return [yard];
   const groups: ChoiceGroup[] = [
     ...(machine === 'coupler' ? [{ heading: 'Nothing between', choices: [withoutCoupler].filter(matches) }] : []),
+    ...(ofYard === null ? [] : [ofYard]),
     yard,
     { heading: 'Known only by its category', choices: byCategory(machine, typed) },
     { heading: 'With a tape in your hand', choices: [byTape(machine, typed)] },
   ];
-  return groups.filter(({ choices }) => choices.length > 0);
+  return groups.filter(({ heading, choices }) => choices.length > 0 || heading === ofYard?.heading);
 }
 
 const withoutCoupler: Choice = { id: 'none', name: 'No coupler', note: 'straight on the lower links', record: null };

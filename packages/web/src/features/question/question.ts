@@ -28,25 +28,31 @@ export function isWhole(document: SetupDocument | null): document is SetupDocume
 }
 
 /**
- * The document with another machine in it. The sample yard's shelf of parts, and the drive shaft that is meant for an
+ * The document with another machine in it. The shelf of parts, and the drive shaft that is meant for an
  * implement by name, come and go with its implements.
  */
 export function withMachine(
   document: SetupDocument | null,
   machine: Machine,
   record: SetupDocument | null,
+  beside: Beside = record === null ? {} : besideImplement(record),
 ): SetupDocument {
   const base = document ?? { hitchwright: 1 };
   const chosen = withEdits(base, [{ path: machine, value: record ?? undefined }]);
   if (machine !== 'implement') return chosen;
-  const { parts, shaft } = record === null ? {} : besideImplement(record);
   return withEdits(chosen, [
-    { path: 'parts', value: parts },
-    { path: 'shaft', value: shaft },
+    { path: 'parts', value: beside.parts },
+    { path: 'shaft', value: beside.shaft },
   ]);
 }
 
-function besideImplement(implement: SetupDocument): SetupDocument {
+/** What lies on a shelf for an implement. */
+interface Beside {
+  readonly parts?: unknown;
+  readonly shaft?: unknown;
+}
+
+function besideImplement(implement: SetupDocument): Beside {
   if (recordNamed('implement', nameOf(implement, '')) === null) return {};
   return setupFrom(sampleYard, {}, null, implement);
 }

@@ -1,0 +1,87 @@
+import { useMutation } from '@tanstack/react-query';
+import { useEffect, useRef, useState } from 'react';
+import { usePreferences } from '../../app/preferences.ts';
+import { Trouble } from '../../app/server/Trouble.tsx';
+import { onceKey, said, yard } from '../../app/server/yard.ts';
+import { YardQueries } from '../../app/server/YardQueries.tsx';
+import type { YardQuestion } from '../check/usePicked.ts';
+import { RecordPicker } from '../records/RecordPicker.tsx';
+import type { ListedRecord } from '../records/recordTypes.ts';
+import './saveAnswer.css';
+
+interface SaveAnswerProps {
+  readonly asked: YardQuestion;
+  readonly onClose: () => void;
+}
+
+/** Keeps an answer with the customer it was given to: it is checked again whenever a value it rests on changes. */
+export function SaveAnswer({ asked, onClose }: SaveAnswerProps) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => dialog.current?.showModal(), []);
+  return (
+    <dialog ref={dialog} className="save-answer" aria-labelledby="save-title" onClose={onClose}>
+      <YardQueries>
+        <div className="save-head">
+          <h2 id="save-title">Save the answer</h2>
+          <button type="button" className="quiet" onClick={() => dialog.current?.close()}>
+            Close
+          </button>
+        </div>
+        <SaveForm asked={asked} />
+      </YardQueries>
+    </dialog>
+  );
+}
+
+function SaveForm({ asked }: Pick<SaveAnswerProps, 'asked'>) {
+  const { system } = usePreferences();
+  const [title, setTitle] = useState(() => document.querySelector('h1')?.textContent?.slice(0, 200) ?? '');
+  const [customer, setCustomer] = useState<ListedRecord | null>(null);
+  const [key] = useState(onceKey);
+  const save = useMutation({
+    mutationFn: () =>
+      said(
+        yard.answers.$post({
+          header: { 'idempotency-key': key },
+          json: {
+            title: title.trim(),
+            refs: { ...asked, parts: 'fitting', units: system },
+            ...(customer === null ? {} : { customer: customer.id }),
+          },
+        }),
+      ),
+  });
+  if (save.data !== undefined)
+    return (
+      <div className="save-part" role="status">
+        <p>
+          <b>Saved.</b> When a value that it rests on changes, it is checked again, and listed if it comes out
+          otherwise.
+        </p>
+        <p className="button-row">
+          <a className="button" href={`#answer=${save.data.id}`}>
+            Look at it
+          </a>
+        </p>
+      </div>
+    );
+  return (
+    <form
+      className="save-part"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (title.trim() !== '') save.mutate();
+      }}
+    >
+      <label className="save-label">
+        <span>What was asked</span>
+        <input value={title} maxLength={200} onChange={({ target }) => setTitle(target.value)} />
+      </label>
+      <RecordPicker words="Who asked" kinds={['customer']} picked={customer} onPick={setCustomer} />
+      <Trouble problem={save.error} />
+      <button type="submit" className="button-solid" disabled={save.isPending || title.trim() === ''}>
+        Save
+      </button>
+    </form>
+  );
+}

@@ -1,0 +1,35 @@
+import { useState } from 'react';
+import type { Machine } from '../yard/sampleYard.ts';
+
+/** The question by ids of the yard’s records. */
+export interface YardQuestion {
+  readonly tractor: string;
+  readonly coupler?: string;
+  readonly implement: string;
+}
+
+/** A machine’s record of the yard; null for one that is from elsewhere, undefined for none. */
+type PickedIds = Readonly<Partial<Record<Machine, string | null>>>;
+
+interface PickedDesk {
+  /** The question as the yard’s records have it; null where anything in it is from elsewhere or was changed by hand. */
+  readonly asked: YardQuestion | null;
+  pick(machine: Machine, id: string | null | undefined): void;
+  /** What stands in the question is no longer what the records say. */
+  changedByHand(): void;
+}
+
+/** Remembers which of the yard’s records a question was made of. */
+export function usePicked(): PickedDesk {
+  const [ids, setIds] = useState<PickedIds>({});
+  return {
+    asked: questionOf(ids),
+    pick: (machine, id) => setIds((before) => ({ ...before, [machine]: id })),
+    changedByHand: () => setIds({ tractor: null, implement: null }),
+  };
+}
+
+function questionOf({ tractor, coupler, implement }: PickedIds): YardQuestion | null {
+  if (typeof tractor !== 'string' || typeof implement !== 'string' || coupler === null) return null;
+  return { tractor, implement, ...(coupler === undefined ? {} : { coupler }) };
+}

@@ -1,0 +1,58 @@
+import type { SetupDocument } from '@hitchwright/core/records';
+import { Refusal, said, yard } from '../../app/server/yard.ts';
+import type { Machine } from '../yard/sampleYard.ts';
+import type { Choice, ChoiceGroup, Picked } from './choices.ts';
+
+/** How many of the yard’s records are listed at a time. */
+const most = 12;
+
+/** The yard’s own records and customers’ machines that what was typed fits. */
+export async function yardChoices(machine: Machine, typed: string): Promise<ChoiceGroup> {
+  try {
+    const search = typed.trim() === '' ? {} : { search: typed };
+    const [own, ofCustomers] = await Promise.all([
+      said(yard.records.$get({ query: { kind: machine, limit: String(most), ...search } })),
+      said(yard.records.$get({ query: { kind: 'machine', limit: '100', ...search } })),
+    ]);
+    const models = await modelsOf(machine, ofCustomers.items);
+    const theirs = ofCustomers.items.filter(({ model }) => models.has(model ?? '')).slice(0, most);
+    return {
+      heading: 'Yard’s records',
+      choices: [
+        ...theirs.map((record) => choiceOf(machine, record, `a customer’s ${models.get(record.model ?? '') ?? ''}`)),
+        ...own.items.map((record) => choiceOf(machine, record, record.sample ? 'sample' : 'of the yard')),
+      ],
+    };
+  } catch (problem) {
+    if (!(problem instanceof Refusal)) throw problem;
+    return { heading: 'The yard’s records can’t be reached. Is its server running?', choices: [] };
+  }
+}
+
+/** Names of the models of a kind that machines are one of. */
+async function modelsOf(
+  machine: Machine,
+  machines: readonly { readonly model: string | null }[],
+): Promise<ReadonlyMap<string, string>> {
+  const ids = [...new Set(machines.flatMap(({ model }) => model ?? []))];
+  const models = await Promise.all(ids.map((id) => said(yard.records[':id'].$get({ param: { id }, query: {} }))));
+  return new Map(models.filter(({ kind }) => kind === machine).map(({ id, name }) => [id, name]));
+}
+
+function choiceOf(
+  machine: Machine,
+  { id, name }: { readonly id: string; readonly name: string },
+  note: string,
+): Choice {
+  return { id: `record-${id}`, name, note, record: null, fetched: () => picked(machine, id) };
+}
+
+/** The record as a setup has it, from the values in use; an implement comes with what lies on the shelf for it. */
+async function picked(machine: Machine, id: string): Promise<Picked> {
+  const isImplement = machine === 'implement';
+  const { setup } = await said(
+    yard.setups.$post({ json: { [machine]: id, ...(isImplement ? { parts: 'fitting' as const } : {}) } }),
+  );
+  const { [machine]: record, parts, shaft } = setup;
+  return { id, record: record as SetupDocument, beside: isImplement ? { parts, shaft } : {} };
+}

@@ -1,0 +1,129 @@
+import { useMutation, useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { Trouble } from '../../app/server/Trouble.tsx';
+import { YardFrame } from '../../app/server/YardFrame.tsx';
+import { onceKey, said, yard } from '../../app/server/yard.ts';
+import { ChoiceField } from '../dimensions/ChoiceField.tsx';
+import { plainChoices } from '../dimensions/plainChoices.ts';
+import { copied } from './copied.ts';
+import { kindNamed, kinds, kindWords, type Kind } from './kinds.ts';
+import { RecordPicker } from './RecordPicker.tsx';
+import type { ListedRecord } from './recordTypes.ts';
+import { classChoices } from './templates.ts';
+
+/** A new record: of a kind, from what its class usually is, or like one that is there. */
+export function NewRecordPage({ kind: wanted }: { readonly kind: string }) {
+  const [word = '', base = null] = wanted.split(':');
+  return (
+    <YardFrame at="#records" title="A new record">
+      <NewRecord first={kindNamed(word) ?? 'implement'} base={base} />
+    </YardFrame>
+  );
+}
+
+interface NewRecordProps {
+  readonly first: Kind;
+  /** Id of the model of a machine, or of the tractor of a state. */
+  readonly base: string | null;
+}
+
+function NewRecord({ first, base }: NewRecordProps) {
+  const [kind, setKind] = useState(first);
+  const [name, setName] = useState('');
+  const [fields, setFields] = useState<Readonly<Record<string, string>>>({});
+  const [owner, setOwner] = useState<ListedRecord | null>(null);
+  const [like, setLike] = useState<ListedRecord | null>(null);
+  const [under, setUnder] = useUnder(base);
+  const standsOn = kind === 'machine' ? 'model' : kind === 'state' ? 'parent' : null;
+  const make = useMutation({
+    mutationFn: async () => {
+      if (like !== null) return copied(await recordOf(like.id), name.trim());
+      const json = {
+        kind,
+        name: name.trim(),
+        fields: Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== '')),
+        ...(owner === null || kind !== 'machine' ? {} : { owner: owner.id }),
+        ...(standsOn === null || under === null ? {} : { [standsOn]: under.id }),
+      };
+      return said(yard.records.$post({ header: { 'idempotency-key': onceKey() }, json }));
+    },
+    onSuccess: ({ id }) => (location.hash = `#record=${id}`),
+  });
+  const isReady = name.trim() !== '' && (standsOn === null || under !== null);
+  return (
+    <form
+      className="sheet new-record"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (isReady) make.mutate();
+      }}
+    >
+      <label className="reading-labelled">
+        <span>What it is</span>
+        <select value={kind} onChange={({ target }) => setKind(kindNamed(target.value) ?? kind)}>
+          {kinds.map((one) => (
+            <option key={one} value={one}>
+              {kindWords[one].one}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label className="reading-labelled">
+        <span>Name</span>
+        <input value={name} maxLength={200} autoFocus onChange={({ target }) => setName(target.value)} />
+      </label>
+      {standsOn === null ? null : (
+        <RecordPicker
+          words={kind === 'machine' ? 'It is one of' : 'Laid over the tractor'}
+          kinds={kind === 'machine' ? ['tractor', 'coupler', 'implement'] : ['tractor']}
+          picked={under}
+          onPick={setUnder}
+        />
+      )}
+      {kind === 'machine' ? (
+        <RecordPicker words="Whose it is" kinds={['customer']} picked={owner} onPick={setOwner} />
+      ) : null}
+      {like === null
+        ? classChoices[kind].map((key) => {
+            const choice = plainChoices[key];
+            return choice === undefined ? null : (
+              <ChoiceField
+                key={key}
+                path={key}
+                choice={{ ...choice, required: false }}
+                chosen={fields[key] ?? ''}
+                onChange={(chosen) => setFields({ ...fields, [key]: chosen })}
+              />
+            );
+          })
+        : null}
+      {standsOn === null ? (
+        <RecordPicker words="Or like one that is there" kinds={[kind]} picked={like} onPick={setLike} />
+      ) : null}
+      <Trouble problem={make.error} />
+      <p className="button-row">
+        <button type="submit" className="button-solid" disabled={!isReady || make.isPending}>
+          Make the record
+        </button>
+        <a className="button" href="#records">
+          Leave
+        </a>
+      </p>
+    </form>
+  );
+}
+
+/** The record that the new one stands on: given by the address, or picked. */
+function useUnder(base: string | null) {
+  const [picked, setPicked] = useState<ListedRecord | null | undefined>(undefined);
+  const given = useQuery({
+    queryKey: ['record', base],
+    queryFn: () => recordOf(base ?? ''),
+    enabled: base !== null && picked === undefined,
+  });
+  return [picked === undefined ? (given.data ?? null) : picked, setPicked] as const;
+}
+
+function recordOf(id: string) {
+  return said(yard.records[':id'].$get({ param: { id }, query: { over: 'true', removed: 'true' } }));
+}

@@ -1,0 +1,205 @@
+import { readValue, type FieldRule } from '@hitchwright/core/records';
+import { unitNameIn } from '@hitchwright/core/units';
+import { useState, type ReactNode } from 'react';
+import { usePreferences } from '../../app/preferences.ts';
+import { onceKey, said, yard } from '../../app/server/yard.ts';
+import { Figures } from '../../marks/Figures.tsx';
+import { ErrorWords } from '../check/ErrorList.tsx';
+import { entryOf, modesOf, rawOf, type Entry, type EntryMode } from '../dimensions/entry.ts';
+import { FigureBoxes } from '../dimensions/FigureBoxes.tsx';
+import { pointName, pointsQuestion } from '../dimensions/plainChoices.ts';
+import { readText } from '../dimensions/readText.ts';
+import { shrunk } from '../measure/shrinkPhoto.ts';
+import { pathIn } from './fieldsOf.ts';
+import { gradeWords } from './readingWords.ts';
+import type { Draft, Grade } from './recordTypes.ts';
+import type { RecordDesk } from './useRecord.ts';
+
+interface ReadingFormProps {
+  readonly desk: RecordDesk;
+  readonly field: string;
+  readonly rule: FieldRule;
+}
+
+const modeNames: Readonly<Record<EntryMode, string>> = {
+  figure: 'one figure',
+  between: 'somewhere between',
+  adjustable: 'can be set between',
+  stops: 'one of several holes',
+  unknown: 'not known',
+};
+
+/** Who read it, how, when, from what: what stands beside the figure. */
+interface About {
+  readonly grade: Grade;
+  readonly who: string;
+  readonly when: string;
+  readonly source: string;
+  readonly note: string;
+}
+
+/** Another reading of a field: it stands beside the others, and the rule or a person chooses. */
+export function ReadingForm({ desk, field, rule }: ReadingFormProps) {
+  const { system, who } = usePreferences();
+  const path = pathIn(desk.record, field);
+  const [entry, setEntry] = useState<Entry>(() => entryOf(undefined, path));
+  const [about, setAbout] = useState<About>({ grade: 'measured', who, when: today(), source: '', note: '' });
+  const [photo, setPhoto] = useState<File | null>(null);
+  const leaf = leafOf(entry, about);
+  const { value, errors } = leaf === undefined ? { value: null, errors: [] } : readValue(leaf, rule, '', system);
+  const write = async (): Promise<void> => {
+    const photoId = photo === null ? null : await keptPhoto(desk.record.id, field, photo);
+    const draft: Draft = { field, leaf: leaf ?? null, grade: about.grade, ...(photoId === null ? {} : { photoId }) };
+    if (!(await desk.add(draft))) return;
+    setEntry(entryOf(undefined, path));
+    setPhoto(null);
+  };
+  return (
+    <form
+      className="reading-form"
+      aria-label={`Another reading of the ${rule.label}`}
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (leaf !== undefined && errors.length === 0) void write();
+      }}
+    >
+      <div className="field-head">
+        <span className="field-label">
+          Another reading <span className="field-unit">({unitNameIn(system, rule.dimension)})</span>
+        </span>
+        <select
+          className="field-mode"
+          aria-label={`${rule.label}: how it is given`}
+          value={entry.mode}
+          onChange={({ target }) => setEntry({ ...entry, mode: target.value as EntryMode })}
+        >
+          {modesOf(path).map((mode) => (
+            <option key={mode} value={mode}>
+              {modeNames[mode]}
+            </option>
+          ))}
+        </select>
+      </div>
+      <FigureBoxes
+        id={`new-${field}`}
+        path={path}
+        entry={entry}
+        rule={rule}
+        isWrong={errors.length > 0}
+        onEdit={(change) => setEntry({ ...entry, ...change })}
+      />
+      <div id={`new-${field}-read`} className="field-read">
+        {errors.map((error) => (
+          <p key={`${error.path} ${error.code}`} className="field-error">
+            <ErrorWords error={error} />
+          </p>
+        ))}
+        {errors.length > 0 || value === null ? null : <Figures text={readText(value, rule, system)} />}
+      </div>
+      <Points path={path} rule={rule} entry={entry} onEdit={setEntry} />
+      <AboutFields about={about} onAbout={setAbout} />
+      <label className="reading-photo">
+        <span>Photo of the tape on it</span>
+        <input
+          key={photo === null ? 'none' : 'one'}
+          type="file"
+          accept="image/*"
+          onChange={({ target }) => setPhoto(target.files?.[0] ?? null)}
+        />
+      </label>
+      <button
+        type="submit"
+        className="button-solid"
+        disabled={leaf === undefined || errors.length > 0 || desk.isWriting}
+      >
+        Write it down
+      </button>
+    </form>
+  );
+}
+
+interface PointsProps {
+  readonly path: string;
+  readonly rule: FieldRule;
+  readonly entry: Entry;
+  readonly onEdit: (entry: Entry) => void;
+}
+
+function Points({ path, rule, entry, onEdit }: PointsProps) {
+  if (rule.from === undefined || entry.mode === 'unknown') return null;
+  return (
+    <Labelled words={pointsQuestion(path)}>
+      <select value={entry.from} onChange={({ target }) => onEdit({ ...entry, from: target.value })}>
+        <option value="">not said, taken as {pointName(path, rule.from[0] ?? '')}</option>
+        {rule.from.map((point) => (
+          <option key={point} value={point}>
+            {pointName(path, point)}
+          </option>
+        ))}
+      </select>
+    </Labelled>
+  );
+}
+
+function AboutFields({ about, onAbout }: { readonly about: About; readonly onAbout: (about: About) => void }) {
+  const text = (key: 'who' | 'source' | 'note', words: string) => (
+    <Labelled words={words}>
+      <input value={about[key]} maxLength={200} onChange={({ target }) => onAbout({ ...about, [key]: target.value })} />
+    </Labelled>
+  );
+  return (
+    <div className="reading-about">
+      <Labelled words="Where it comes from">
+        <select value={about.grade} onChange={({ target }) => onAbout({ ...about, grade: target.value as Grade })}>
+          {(Object.keys(gradeWords) as Grade[]).map((grade) => (
+            <option key={grade} value={grade}>
+              {gradeWords[grade]}
+            </option>
+          ))}
+        </select>
+      </Labelled>
+      {text('who', 'Who read it')}
+      <Labelled words="On which day">
+        <input type="date" value={about.when} onChange={({ target }) => onAbout({ ...about, when: target.value })} />
+      </Labelled>
+      {text('source', 'Manual, listing or other source')}
+      {text('note', 'Note')}
+    </div>
+  );
+}
+
+function Labelled({ words, children }: { readonly words: string; readonly children: ReactNode }) {
+  return (
+    <label className="reading-labelled">
+      <span>{words}</span>
+      {children}
+    </label>
+  );
+}
+
+/** The figure with what stands beside it, as a setup document has it; undefined where nothing was typed. */
+function leafOf(entry: Entry, { who, when, source, note }: About): unknown {
+  const raw = rawOf(entry);
+  if (raw === undefined || raw === null) return raw;
+  const beside = Object.fromEntries(
+    Object.entries({ who, when, source, note }).filter(([, text]) => text.trim() !== ''),
+  );
+  return typeof raw === 'object' && !Array.isArray(raw) ? { ...raw, ...beside } : { value: raw, ...beside };
+}
+
+async function keptPhoto(id: string, field: string, photo: File): Promise<string> {
+  const jpeg = await shrunk(photo);
+  const made = await said(
+    yard.records[':id'].photos.$post(
+      { param: { id }, query: { field }, header: { 'idempotency-key': onceKey() } },
+      { init: { body: jpeg, headers: { 'content-type': 'image/jpeg' } } },
+    ),
+  );
+  return made.id;
+}
+
+function today(): string {
+  const now = new Date();
+  const two = (part: number): string => String(part).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
