@@ -21,7 +21,7 @@ const widths = [390, 1440] as const;
 async function settle(page: Page, state: string): Promise<void> {
   if (state === 'drive shafts of the yard') return settleShafts(page);
   if (state === 'yard')
-    await expect(page.getByRole('region', { name: 'Progress' })).toContainText('All worked out', { timeout: 60_000 });
+    await expect(page.getByRole('region', { name: 'Progress' })).toContainText('All worked out', { timeout: 150_000 });
   else if (state.startsWith('side')) {
     await page.getByRole('button', { name: 'Side, through the lift' }).click();
     await expect(page.locator('.lift-drawing svg, .lift-unknown').last()).toBeVisible();
@@ -37,7 +37,7 @@ async function settleShafts(page: Page): Promise<void> {
     .getByRole('button', { name: 'No coupler' })
     .click();
   const progress = page.getByRole('region', { name: 'How far the shafts are' });
-  await expect(progress).toContainText(/(?:1[2-9]|[2-9]\d) of/, { timeout: 60_000 });
+  await expect(progress).toContainText(/(?:1[2-9]|[2-9]\d) of/, { timeout: 150_000 });
   await progress.getByRole('button', { name: 'Stop' }).click();
   const first = page.locator('.shaft-list-one summary').first();
   if (await first.isVisible()) await first.click();
@@ -47,7 +47,7 @@ for (const [state, fragment] of Object.entries(states)) {
   for (const width of widths) {
     for (const colorScheme of ['light', 'dark'] as const) {
       test(`nothing bars the way: ${state}, ${width} px, ${colorScheme}`, async ({ page }) => {
-        test.setTimeout(90_000);
+        test.setTimeout(180_000);
         await page.setViewportSize({ width, height: 900 });
         await page.emulateMedia({ colorScheme });
         await page.goto(site(fragment()));
@@ -92,7 +92,7 @@ test('the open dimensions of the drive bar nobody’s way', async ({ page }) => 
 });
 
 test('nothing scrolls sideways at 360 px', async ({ page }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(360_000);
   await page.setViewportSize({ width: 360, height: 740 });
   for (const [state, fragment] of Object.entries(states)) {
     await page.goto('about:blank');

@@ -42,6 +42,16 @@ describe('value in use', () => {
     expect(inUse(readings, mast)).toMatchObject({ id: 'a', because: 'latest' });
   });
 
+  it('takes a day without its time for the latest moment it can have been: when it was written down', () => {
+    const before = reading('a', 457, { enteredAt: '2026-05-04T08:00:00Z' });
+    const sameDay = reading('b', 457, { readAt: '2026-05-04', enteredAt: '2026-05-04T09:00:00Z' });
+    expect(inUse([before, sameDay], mast)).toMatchObject({ id: 'b' });
+    const dayBefore = reading('c', 457, { readAt: '2026-05-03', enteredAt: '2026-05-04T09:00:00Z' });
+    expect(inUse([before, dayBefore], mast)).toMatchObject({ id: 'a' });
+    const atNoon = reading('d', 457, { readAt: '2026-05-04T12:00:00Z', enteredAt: '2026-05-04T12:00:00Z' });
+    expect(inUse([sameDay, atNoon], mast)).toMatchObject({ id: 'd' });
+  });
+
   it('takes the time of day and the zone into account', () => {
     const readings = [
       reading('a', 457, { readAt: '2026-05-02T09:00:00+05:00' }),

@@ -65,17 +65,27 @@ function figured(reading: GradedReading, rule: FieldRule): Figured {
   const { value } = readValue(reading.leaf, rule, '', 'us');
   const known = value !== null && value.kind !== 'unknown';
   const entered = moment(reading.enteredAt) ?? -Infinity;
+  const read = reading.readAt === null ? null : readMoment(reading.readAt, entered);
   return {
     ...reading,
     value: known ? value : null,
     ranks: [reading.isPinned ? 0 : 1, known ? 0 : 1, readingGrades.indexOf(reading.grade)],
-    times: [moment(reading.readAt) ?? entered, entered],
+    times: [read ?? entered, entered],
   };
 }
 
+/** When something was read: of a day without its time the latest moment at which it can have been, which is when it was written down [ms]. */
+function readMoment(readAt: string, entered: number): number | null {
+  const start = moment(readAt);
+  if (start === null || readAt.includes('T')) return start;
+  return Math.max(start, Math.min(start + dayMs - 1, entered));
+}
+
+const dayMs = 86_400_000;
+
 /** A time as people and machines write it: a day, or a day with its time [ms]. */
-function moment(iso: string | null): number | null {
-  const ms = iso !== null && /^\d{4}-\d\d-\d\d(T|$)/.test(iso) ? Date.parse(iso) : NaN;
+function moment(iso: string): number | null {
+  const ms = /^\d{4}-\d\d-\d\d(T|$)/.test(iso) ? Date.parse(iso) : NaN;
   return Number.isNaN(ms) ? null : ms;
 }
 

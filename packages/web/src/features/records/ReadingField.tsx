@@ -23,7 +23,7 @@ export function ReadingField({ desk, field, isOpen, hasPicture, onOpen }: Readin
   const id = `field-${field}`;
   return (
     <div className={isOpen ? 'reading-field reading-field-open' : 'reading-field'}>
-      <h3>
+      <div className="reading-head">
         <button
           type="button"
           id={id}
@@ -34,7 +34,7 @@ export function ReadingField({ desk, field, isOpen, hasPicture, onOpen }: Readin
           <span className="reading-name">{rule.label}</span>
           <InUseText desk={desk} field={field} />
         </button>
-      </h3>
+      </div>
       {isOpen ? (
         <div id={`${id}-readings`} role="group" aria-labelledby={id} className="reading-open">
           {hasPicture ? <FieldPicture record={record} field={field} /> : null}
