@@ -35,6 +35,7 @@ const engineLayers = [
   'balance',
   'power',
   'assess',
+  'pinplan',
   'advice',
   'readings',
 ];
@@ -52,6 +53,7 @@ const engineMayUse = {
   balance: ['geometry', 'formula', 'linkage', 'proof', 'inputs', 'findings', 'joint', 'lift'],
   power: ['geometry', 'proof', 'inputs', 'findings', 'joint'],
   assess: ['geometry', 'proof', 'inputs', 'findings', 'joint', 'hookup', 'lift', 'shaft', 'balance', 'power'],
+  pinplan: ['geometry', 'proof', 'inputs', 'findings', 'joint', 'assess'],
   advice: ['geometry', 'proof', 'inputs', 'findings', 'assess'],
   readings: ['geometry', 'inputs', 'advice'],
 };

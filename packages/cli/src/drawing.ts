@@ -10,6 +10,7 @@ import {
   shaftPlots,
   slopeSketch,
   topView,
+  type Format,
   type Scene,
 } from '@hitchwright/core/drawings';
 import type { Setup } from '@hitchwright/core/records';
@@ -19,21 +20,28 @@ import { UsageError } from './exit.ts';
 /** A drawing by the option that asks for it. */
 export type DrawingName = 'svg' | 'side' | 'plots' | 'top' | 'drive-plots' | 'shaft' | 'balance' | 'slope';
 
-interface Drawn {
+/** What is drawn, and for which sheet; for a wide screen unless that is given. */
+export interface Drawn {
   readonly setup: Setup;
   readonly answer: Answer;
   readonly system: UnitSystem;
+  readonly format?: Format;
 }
 
-const draw: Readonly<Record<DrawingName, (drawn: Drawn) => Scene | null>> = {
-  svg: ({ setup, answer, system }) => rearView(setup, answer, { system }),
-  side: ({ setup, answer, system }) => liftStrip(setup, answer, { system }),
-  plots: ({ setup, answer, system }) => liftPlots(setup, answer, { system }),
-  top: ({ setup, answer, system }) => topView(setup, answer, { system }),
-  'drive-plots': ({ setup, answer, system }) => shaftPlots(setup, answer, { system }),
-  shaft: ({ setup, answer, system }) => shaftDrawing(setup, answer, { system, cut: cutOf(answer) }),
-  balance: ({ setup, answer, system }) => axleBalance(setup, answer, { system, station: worstStation(answer) }),
-  slope: ({ answer, system }) => slopeSketch(answer, system),
+interface How {
+  readonly system: UnitSystem;
+  readonly format?: Format;
+}
+
+const draw: Readonly<Record<DrawingName, (drawn: Drawn, how: How) => Scene | null>> = {
+  svg: ({ setup, answer }, how) => rearView(setup, answer, how),
+  side: ({ setup, answer }, how) => liftStrip(setup, answer, how),
+  plots: ({ setup, answer }, how) => liftPlots(setup, answer, how),
+  top: ({ setup, answer }, how) => topView(setup, answer, how),
+  'drive-plots': ({ setup, answer }, how) => shaftPlots(setup, answer, how),
+  shaft: ({ setup, answer }, how) => shaftDrawing(setup, answer, { ...how, cut: cutOf(answer) }),
+  balance: ({ setup, answer }, how) => axleBalance(setup, answer, { ...how, station: worstStation(answer) }),
+  slope: ({ answer }, { system, ...format }) => slopeSketch(answer, system, format),
 };
 
 /** The station of the lift where the front axle has least to spare. */
@@ -66,12 +74,23 @@ const undrawn: Readonly<Record<Exclude<DrawingName, 'svg'>, string>> = {
     'the slopes are drawn once the axle loads are known, and the height of the centre of gravity, the front axle’s pivot and the rear track of the tractor.',
 };
 
-/** Writes a drawing to its file. What is not known yet can’t be drawn. */
-export function writeDrawing(name: DrawingName, file: string, drawn: Drawn): void {
-  const scene = draw[name](drawn);
+/** A drawing; what is not known yet can’t be drawn, and is said with the name of its file. */
+export function sceneOf(name: DrawingName, file: string, drawn: Drawn): Scene {
+  const { system, format } = drawn;
+  const scene = draw[name](drawn, { system, ...(format === undefined ? {} : { format }) });
   if (scene === null) throw new UsageError(`Can’t draw ${file}: ${name === 'svg' ? '' : undrawn[name]}`);
+  return scene;
+}
+
+/** Writes a drawing to its file as SVG. */
+export function writeDrawing(name: DrawingName, file: string, drawn: Drawn): void {
+  writeOut(file, sceneToSvg(sceneOf(name, file, drawn)));
+}
+
+/** Writes a file that was asked for by its name. */
+export function writeOut(file: string, content: string | Uint8Array): void {
   try {
-    writeFileSync(file, sceneToSvg(scene));
+    writeFileSync(file, content);
   } catch (problem) {
     throw new UsageError(`Can’t write ${file}: ${problem instanceof Error ? problem.message : String(problem)}`);
   }

@@ -32,6 +32,20 @@ export const generalHelp = `hitchwright: will this implement go on that tractor?
       Tries every drive shaft among the setup's parts in the setup and says of
       each whether it serves at every position, and why not; the best first.
 
+  hitchwright sheet FILE --out SHEET.pdf [--units us|metric] [--paper letter|a4]
+                         [--date YYYY-MM-DD] [--for NAME] [--by NAME]
+                         [--number TEXT] [--revision TEXT] [--site ADDRESS]
+      Prints the sheet that is handed over: the answer, drawings to scale, the
+      findings, cures, readings, cautions, and lines to sign. With --site it
+      bears a code that opens the setup on that page, where its link scans well.
+      The same input and date give the same bytes.
+
+  hitchwright drawing FILE --view NAME --out FILE.svg|FILE.dxf|FILE.pdf
+                         [--units us|metric] [--paper letter|a4] [--date DAY]
+      Writes one drawing. NAME is rear, side, lift (three heights), top, shaft,
+      plots, drive-plots, balance or slope; the first five also as DXF, at true
+      size in millimetres.
+
   hitchwright schema
       Prints the JSON Schema of a setup.
 
@@ -52,7 +66,7 @@ Exit codes of check (none of them says that a setup is safe to run)
   4  measure first
   5  will not hook up, not run, not lift or not stay upright
 Exit codes of shafts are those of the drive with the best shaft: 0 where one
-serves.
+serves. sheet and drawing end with 0 once the file is written.
 
 Examples
   hitchwright check examples/setups/box-blade-on-coupler.json
@@ -60,6 +74,8 @@ Examples
   cat my-setup.json | hitchwright check - --json
   hitchwright measure examples/setups/flail-measure-first.json
   hitchwright shafts examples/setups/tiller-driven-direct.json
+  hitchwright sheet my-setup.json --out sheet.pdf --paper a4 --for "D. Marlow"
+  hitchwright drawing my-setup.json --view rear --out rear.dxf
 
 The operator's manuals, the makers and local rules come before any answer here.
 `;

@@ -1,7 +1,9 @@
 import { checkCommand } from './commands/check.ts';
+import { drawingCommand } from './commands/drawing.ts';
 import { measureCommand } from './commands/measure.ts';
 import { schemaCommand } from './commands/schema.ts';
 import { shaftsCommand } from './commands/shafts.ts';
+import { sheetCommand } from './commands/sheet.ts';
 import { exitCodes, UsageError } from './exit.ts';
 import { generalHelp } from './help.ts';
 
@@ -9,6 +11,8 @@ const commands: Readonly<Record<string, (words: readonly string[]) => Promise<nu
   check: checkCommand,
   measure: measureCommand,
   shafts: shaftsCommand,
+  sheet: sheetCommand,
+  drawing: drawingCommand,
   schema: schemaCommand,
 };
 

@@ -25,6 +25,7 @@ interface Import {
       readonly columns: readonly { letter: string; target: object; unit: string | null }[];
     } | null;
     readonly asks: readonly object[];
+    readonly samples: Readonly<Record<string, readonly string[]>>;
   };
 }
 
@@ -64,6 +65,7 @@ describe('an import over HTTP', () => {
     const { send, store } = yard;
     const opened = await said<Import>(upload(yard, csv), 201);
     expect(opened.mapping.mapping).toMatchObject({ kind: 'implement' });
+    expect(opened.mapping.samples).toMatchObject({ A: ['Harl rake', 'Wickset tiller', 'Dunmore blade'], B: ['1'] });
     const rows = await said<{ items: Row[]; next: string | null }>(
       send('GET', `/api/imports/${opened.id}/rows?limit=2`),
     );

@@ -30,6 +30,8 @@ describe('taking everything elsewhere', () => {
       expect((await said<{ counts: { record: number } }>(restore(second, kept))).counts.record).toBe(names.length);
       expect(await namesIn(second)).toEqual(names);
       await said(second.send('POST', '/api/records', { kind: 'customer', name: 'Ada' }), 201);
+      const looked = await said<{ counts: { record: number }; kept: null }>(restore(second, kept, '?look=true'));
+      expect([looked.counts.record, looked.kept]).toEqual([names.length, null]);
       const occupied = await restore(second, kept);
       expect([occupied.status, await namesIn(second)]).toEqual([409, [...names, 'Ada'].sort(byName)]);
       const replaced = await said<{ kept: string }>(restore(second, kept, '?replace=true'));

@@ -181,7 +181,7 @@ test('a customer’s machine shows the model’s value until it has a reading of
     readings: [{ field: 'mastHeight', leaf: { value: '18 1/4 in' }, grade: 'measured' }],
   });
   await page.reload();
-  await expect(mast.getByRole('button', { name: /^mast height/i })).toContainText('18 1/4 in');
+  await expect(mast.getByRole('button', { name: /^mast height/i })).toContainText('464 mm');
 });
 
 test('a record is removed, found among the removed, and brought back', async ({ page }) => {

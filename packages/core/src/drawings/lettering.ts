@@ -9,6 +9,15 @@ const fraction = /(\d+) (\d+)\/(\d+)|(\d+)\/(\d+)/g;
 /** Figures of a fraction against the rest. */
 export const fractionSize = 0.77;
 
+/** How far the upper figure of a fraction is raised [part of the size of the rest]. */
+export const fractionRise = 0.3;
+
+/** Width of the cleared ground around letters [part of their size]. */
+export const haloWidth = 0.3;
+
+/** Gap before the other unit [part of its size]. */
+export const secondGap = 0.5;
+
 /** Splits `20 1/2 in` into pieces, so that the fraction can be set as one. */
 export function runsOf(text: string): Run[] {
   const runs: Run[] = [];

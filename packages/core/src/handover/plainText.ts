@@ -8,8 +8,13 @@ export function plainText(text: string): string {
   return text.replace(/\s+/g, ' ').trim().replace(lone, '\ufffd').replace(acting, '\ufffd');
 }
 
+/** Longest name that is handed over [characters]; a record takes no longer one either. */
+const longestName = 200;
+
 /** The name of a record as text, or what it is called without one. */
 export function nameOr(name: unknown, otherwise: string): string {
-  const plain = typeof name === 'string' ? plainText(name) : '';
-  return plain === '' ? otherwise : plain;
+  const plain = typeof name === 'string' ? plainText(name.slice(0, 4 * longestName)) : '';
+  if (plain === '') return otherwise;
+  const letters = [...plain];
+  return letters.length > longestName ? `${letters.slice(0, longestName - 1).join('')}…` : plain;
 }

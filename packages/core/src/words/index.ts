@@ -29,4 +29,5 @@ export { missOf, sentenceOf, shortOf, titleOf } from './findings.ts';
 export { fieldOf, howToMeasure, labelOf } from './labels.ts';
 export { sentenceCase } from './sentenceCase.ts';
 export { mountingNames, mountingReasons } from './mounting.ts';
+export { pinPlanWords, pinRefusalWords, targetFigures, type PinPlanWords, type PinRefusalWords } from './pinPlan.ts';
 export { remarksBesideAxles, remarksOn } from './remarks.ts';

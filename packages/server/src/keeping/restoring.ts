@@ -37,6 +37,16 @@ export async function restoredFrom(
   });
 }
 
+/** What a backup that somebody sends holds, once it was read from end to end; nothing is changed. */
+export async function lookedAt(body: ReadableStream<Uint8Array> | null): Promise<RestoredHere> {
+  return inFolder(async (place) => {
+    const sent = join(place, 'sent');
+    await spooled(body, sent);
+    const { form, counts } = await inspected(sent);
+    return { form, counts, kept: null };
+  });
+}
+
 /** The text of a file, which is opened when it is read and not before: it may never be. */
 async function* textOf(file: string): AsyncGenerator<string> {
   yield* createReadStream(file, { encoding: 'utf8', highWaterMark: 1_000_000 }) as AsyncIterable<string>;

@@ -11,6 +11,7 @@ import { plain } from '../http/plain.ts';
 import { slice } from '../http/slice.ts';
 import { byOf } from '../http/who.ts';
 import type { HeldImport } from '../imports/held.ts';
+import { samplesOf } from '../imports/samples.ts';
 import { mayMiss, byOnly, idPath, onceBy, pageOf, pageQuery } from '../schemas/common.ts';
 import { importChoice, importCommit, importRow, importState } from '../schemas/imports.ts';
 import { answerOf, asks, bodyOf, reads, writes } from '../schemas/responses.ts';
@@ -136,6 +137,7 @@ function stateOf(one: HeldImport) {
       told: told.map(plain),
       asks: asks.map(plain),
       errors: [...errors],
+      samples: samplesOf(one.sheets[sheet]?.rows ?? [], mapping),
     },
     progress,
     result,

@@ -9,7 +9,7 @@ import { emptyApi } from '../http/api.ts';
 import { refuseOtherTypes } from '../http/limits.ts';
 import { inputRefusal } from '../http/refusal.ts';
 import { fullRecords, isRowKind, tableOfKind } from '../keeping/kinds.ts';
-import { restoredFrom } from '../keeping/restoring.ts';
+import { lookedAt, restoredFrom } from '../keeping/restoring.ts';
 import { sentFrom, streamed } from '../keeping/spool.ts';
 import { mayMiss, flag, units } from '../schemas/common.ts';
 import { restored } from '../schemas/keeping.ts';
@@ -59,10 +59,14 @@ const restore = createRoute({
   request: {
     query: z.object({
       replace: mayMiss(flag).meta({ description: 'What is there may go; a backup of it is kept first.' }),
+      look: mayMiss(flag).meta({ description: 'Only says what the file holds, once it was read; nothing is changed.' }),
     }),
     body: { required: true, content: { [bytes]: file, [lines]: file } },
   },
-  responses: { ...writes, 200: answerOf(restored, 'What the store holds now.') },
+  responses: {
+    ...writes,
+    200: answerOf(restored, 'What the store holds now; what the file holds, where it was only looked at.'),
+  },
 });
 
 /** Taking everything elsewhere, and bringing it back. */
@@ -101,8 +105,9 @@ export function keepingRoutes(desk: Desk) {
     })
     .openapi(restore, async (c) => {
       refuseOtherTypes(c, [bytes, lines]);
-      const { replace } = c.req.valid('query');
-      return c.json(await restoredFrom(desk, c.req.raw.body, replace === 'true'), 200);
+      const { replace, look } = c.req.valid('query');
+      const { body } = c.req.raw;
+      return c.json(look === 'true' ? await lookedAt(body) : await restoredFrom(desk, body, replace === 'true'), 200);
     });
 }
 

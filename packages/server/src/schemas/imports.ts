@@ -57,8 +57,12 @@ export const importState = z
         told: z.array(object),
         asks: z.array(object),
         errors: z.array(inputError),
+        samples: z.record(z.string(), z.array(z.string())),
       })
-      .meta({ id: 'GuessedMapping' }),
+      .meta({
+        id: 'GuessedMapping',
+        description: '`samples`: the first few different texts of each column, by its letter.',
+      }),
     progress: z.object({ done: z.number().int(), total: z.number().int() }),
     result: z
       .object({

@@ -1,13 +1,5 @@
-/** Widths of lines [paper mm]: two steps, and a third for the misfit alone. */
-const lineWidths = {
-  heavy: 0.5,
-  thin: 0.25,
-  hidden: 0.25,
-  centre: 0.2,
-  ghost: 0.25,
-  misfit: 0.65,
-  dimension: 0.25,
-} as const;
+import { lineDashes, lineWidths } from '../lineStyles.ts';
+import type { LineRole } from '../scene.ts';
 
 const ink = 'var(--ink, #221F1A)';
 const second = 'var(--ink-2, #5A5346)';
@@ -18,16 +10,16 @@ const face = "var(--drawing-font, 'National Park', 'Source Sans 3', 'Segoe UI', 
 
 /** The style of a drawing, scoped to its class; widths are in the drawing's own millimetres, so they go with its scale. */
 export function styleOf(scope: string, scale: number): string {
-  const width = (role: keyof typeof lineWidths): string => String(Math.round(lineWidths[role] * scale * 1000) / 1000);
-  const dashes = (...lengths: number[]): string =>
+  const width = (role: LineRole): string => String(Math.round(lineWidths[role] * scale * 1000) / 1000);
+  const dashes = (lengths: readonly number[]): string =>
     lengths.map((length) => Math.round(length * scale * 100) / 100).join(' ');
   const rules = [
     `{color:${ink}}`,
     ` .l{fill:none;stroke-linejoin:round;stroke-linecap:butt}`,
     ` .heavy{stroke:${ink};stroke-width:${width('heavy')}}`,
     ` .thin{stroke:${ink};stroke-width:${width('thin')}}`,
-    ` .hidden{stroke:${ink};stroke-width:${width('hidden')};stroke-dasharray:${dashes(1.6, 0.8)}}`,
-    ` .centre{stroke:${second};stroke-width:${width('centre')};stroke-dasharray:${dashes(3.7, 0.8, 0.5, 0.8)}}`,
+    ` .hidden{stroke:${ink};stroke-width:${width('hidden')};stroke-dasharray:${dashes(lineDashes.hidden)}}`,
+    ` .centre{stroke:${second};stroke-width:${width('centre')};stroke-dasharray:${dashes(lineDashes.centre)}}`,
     ` .ghost{stroke:${ghost};stroke-width:${width('ghost')}}`,
     ` .misfit{stroke:${accent};stroke-width:${width('misfit')}}`,
     ` .dimension{stroke:${second};stroke-width:${width('dimension')}}`,

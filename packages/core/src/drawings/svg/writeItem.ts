@@ -1,5 +1,7 @@
+import { balloonParts, type BalloonParts } from '../balloonParts.ts';
 import { dimensionParts } from '../dimensionParts.ts';
 import { hatchLines } from '../hatchLines.ts';
+import { scaleBarParts, type BarBox } from '../scaleBarParts.ts';
 import type { Balloon, Circle, Dimension, Hatch, Item, Point, ScaleBar, Stroke } from '../scene.ts';
 import { coordinate } from './escape.ts';
 import { writeText } from './writeText.ts';
@@ -90,37 +92,30 @@ function dataOf({ finding, sides, mmPerUnit, role }: Dimension): string {
   return role === 'misfit' && finding !== undefined ? ` data-finding="${finding}" data-sides="${sides}"${unit}` : unit;
 }
 
-/** Radius of a balloon [paper mm]. */
-const balloonRadius = 2.9;
-
-function balloon({ at, number, leaderTo, filled }: Balloon, scale: number): string {
-  const radius = balloonRadius * scale;
+function balloon(item: Balloon, scale: number): string {
+  const { at, number, filled } = item;
+  const { radius, size, drop, leader } = balloonParts(item, scale);
   const role = filled ? 'misfit' : 'thin';
-  const size = 3.7 * scale;
-  const leader = leaderTo === null ? '' : leaderOf(at, leaderTo, role, scale);
   return (
-    leader +
+    (leader === null ? '' : leaderOf(leader, role)) +
     `<circle class="l ${filled ? 'misfit solid' : 'thin on-sheet'}" cx="${coordinate(at[0])}" cy="${coordinate(-at[1])}" r="${coordinate(radius)}"/>` +
-    `<text class="${filled ? 'on-accent' : 'ink'}" x="${coordinate(at[0])}" y="${coordinate(-at[1] + size * 0.35)}" font-size="${coordinate(size)}" font-weight="600" text-anchor="middle">${number}</text>`
+    `<text class="${filled ? 'on-accent' : 'ink'}" x="${coordinate(at[0])}" y="${coordinate(-at[1] + drop)}" font-size="${coordinate(size)}" font-weight="600" text-anchor="middle">${number}</text>`
   );
 }
 
 /** From the rim of a balloon to a dot on what it is about. */
-function leaderOf(at: Point, to: Point, role: string, scale: number): string {
-  const distance = Math.max(Math.hypot(to[0] - at[0], to[1] - at[1]), balloonRadius * scale);
-  const part = (balloonRadius * scale) / distance;
-  const rim: Point = [at[0] + (to[0] - at[0]) * part, at[1] + (to[1] - at[1]) * part];
-  const dot = `<circle class="l ${role} solid" cx="${coordinate(to[0])}" cy="${coordinate(-to[1])}" r="${coordinate(0.55 * scale)}"/>`;
-  return `<path class="l ${role} thinner" d="${path([rim, to], false)}"/>${dot}`;
+function leaderOf({ line, dot }: NonNullable<BalloonParts['leader']>, role: string): string {
+  const [, to] = line;
+  const end = `<circle class="l ${role} solid" cx="${coordinate(to[0])}" cy="${coordinate(-to[1])}" r="${coordinate(dot)}"/>`;
+  return `<path class="l ${role} thinner" d="${path(line, false)}"/>${end}`;
 }
 
-function scaleBar({ at, division, divisions }: ScaleBar, scale: number): string {
-  const height = 1.1 * scale;
-  const boxes = Array.from({ length: divisions }, (_, i) => {
-    const x = coordinate(at[0] + i * division);
-    const fill = i % 2 === 0 ? 'thin solid' : 'thin on-sheet';
-    return `<rect class="l ${fill}" x="${x}" y="${coordinate(-at[1] - height)}" width="${coordinate(division)}" height="${coordinate(height)}"/>`;
-  });
-  const frame = `<rect class="l thin" x="${coordinate(at[0])}" y="${coordinate(-at[1] - height)}" width="${coordinate(division * divisions)}" height="${coordinate(height)}"/>`;
-  return boxes.join('') + frame;
+function scaleBar(item: ScaleBar, scale: number): string {
+  const parts = scaleBarParts(item, scale);
+  return parts.map((box, i) => barBox(box, i === parts.length - 1)).join('');
+}
+
+function barBox({ at, width, height, filled }: BarBox, isFrame: boolean): string {
+  const fill = filled ? ' solid' : ' on-sheet';
+  return `<rect class="l thin${isFrame ? '' : fill}" x="${coordinate(at[0])}" y="${coordinate(-at[1] - height)}" width="${coordinate(width)}" height="${coordinate(height)}"/>`;
 }

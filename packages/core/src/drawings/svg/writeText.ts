@@ -1,17 +1,14 @@
-import { fractionSize, runsOf, type Run } from '../lettering.ts';
+import { diameterSign } from '../diameterSign.ts';
+import { fractionRise, fractionSize, haloWidth, runsOf, secondGap, type Run } from '../lettering.ts';
 import type { Lettering } from '../scene.ts';
 import { coordinate, escaped } from './escape.ts';
-
-const raised = 0.3;
-/** Width of the cleared ground around letters [part of their size]. */
-const haloWidth = 0.3;
 
 /** A line of lettering: its ground cleared by a second text underneath, then the text. */
 export function writeText(item: Lettering, scale: number): string {
   const size = item.size * scale;
-  const sign = item.diameter === true ? diameterSign(item, size) : '';
+  const sign = item.diameter === true ? writeSign(item, size) : '';
   const content = runsOf(item.text).map(runWriter(size)).join('') + secondText(item, scale);
-  const place = placeOf(item, item.diameter === true ? size * 0.95 : 0);
+  const place = placeOf(item, item.diameter === true ? diameterSign(item.at, size).advance : 0);
   const weight = item.weight === 400 ? '' : ` font-weight="${item.weight}"`;
   const anchor = item.anchor === 'start' ? '' : ` text-anchor="${item.anchor}"`;
   const shared = `${place} font-size="${coordinate(size)}"${weight}${anchor}`;
@@ -31,7 +28,7 @@ function placeOf({ at, upward }: Lettering, shift: number): string {
 function runWriter(size: number): (run: Run) => string {
   let baseline = 0;
   return ({ part, text }) => {
-    const wanted = part === 'over' ? -raised * size : 0;
+    const wanted = part === 'over' ? -fractionRise * size : 0;
     const dy = wanted - baseline;
     baseline = wanted;
     const small = part === 'over' || part === 'under' ? ` font-size="${coordinate(size * fractionSize)}"` : '';
@@ -44,17 +41,15 @@ function secondText({ second }: Lettering, scale: number): string {
   if (second === undefined) return '';
   const size = second.size * scale;
   const content = runsOf(second.text).map(runWriter(size)).join('');
-  return `<tspan class="second" font-weight="400" font-size="${coordinate(size)}" dx="${coordinate(size * 0.5)}">${content}</tspan>`;
+  return `<tspan class="second" font-weight="400" font-size="${coordinate(size)}" dx="${coordinate(size * secondGap)}">${content}</tspan>`;
 }
 
-function diameterSign({ at, tone }: Lettering, size: number): string {
-  const [x, y] = [at[0] + size * 0.4, -at[1] - size * 0.33];
-  const [r, reach] = [size * 0.3, size * 0.42];
-  const width = coordinate(size * 0.075);
-  const stroke = tone === 'accent' ? 'misfit' : 'thin';
-  const ends = [x - reach * 0.7, y + reach, x + reach * 0.7, y - reach].map(coordinate);
+function writeSign({ at, tone }: Lettering, size: number): string {
+  const { centre, radius, stroke, width } = diameterSign(at, size);
+  const line = `class="l ${tone === 'accent' ? 'misfit' : 'thin'}" style="stroke-width:${coordinate(width)}"`;
+  const [[x1, y1], [x2, y2]] = stroke;
   return (
-    `<circle class="l ${stroke}" style="stroke-width:${width}" cx="${coordinate(x)}" cy="${coordinate(y)}" r="${coordinate(r)}"/>` +
-    `<line class="l ${stroke}" style="stroke-width:${width}" x1="${ends[0]}" y1="${ends[1]}" x2="${ends[2]}" y2="${ends[3]}"/>`
+    `<circle ${line} cx="${coordinate(centre[0])}" cy="${coordinate(-centre[1])}" r="${coordinate(radius)}"/>` +
+    `<line ${line} x1="${coordinate(x1)}" y1="${coordinate(-y1)}" x2="${coordinate(x2)}" y2="${coordinate(-y2)}"/>`
   );
 }
