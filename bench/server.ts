@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { openStore, type ImportRow } from '@hitchwright/store';
 import { openServer } from '@hitchwright/server';
+import autocannon from 'autocannon';
 import { medianOf } from './timing.ts';
 
 const most = Number(process.argv[2] ?? 100_000);
@@ -14,41 +15,41 @@ const clock = (): string => new Date().toISOString();
 const store = await openStore({ url: `sqlite:${join(folder, 'yard.db')}`, clock, ids });
 const server = await openServer({ store, site: null, folder, sample: null, clock, ids });
 
-/** Requests per second of a few at once, over some seconds [1/s]. */
-async function rate(ask: () => Promise<Response>, seconds = 3): Promise<number> {
-  const end = performance.now() + seconds * 1000;
-  let done = 0;
-  const one = async (): Promise<void> => {
-    while (performance.now() < end) {
-      await (await ask()).arrayBuffer();
-      done += 1;
-    }
-  };
-  await Promise.all(Array.from({ length: 4 }, one));
-  return done / seconds;
+/** Requests per second of a few at once, sent from a thread of their own, over some seconds [1/s]. */
+async function rate(path: string, bodies: readonly string[] = []): Promise<number> {
+  const [body] = bodies;
+  const { requests, non2xx, errors } = await autocannon({
+    url: server.address + path,
+    connections: 4,
+    duration: 3,
+    workers: 1,
+    headers: { 'accept-encoding': 'gzip', ...(body === undefined ? {} : json) },
+    ...(body === undefined ? {} : { requests: bodies.map((one) => ({ method: 'POST' as const, body: one })) }),
+  });
+  if (non2xx + errors > 0) throw new Error(`${path}: ${non2xx} refused, ${errors} failed`);
+  return requests.average;
 }
 
 const json = { 'content-type': 'application/json' };
 const get = (path: string): Promise<Response> => fetch(server.address + path);
-const check = (body: string, query = ''): Promise<Response> =>
-  fetch(`${server.address}api/check${query}`, { method: 'POST', body, headers: json });
-
 async function answers(): Promise<void> {
   const text = readFileSync('examples/setups/tiller-direct.json', 'utf8');
   const setup = JSON.parse(text) as { implement: Record<string, unknown> };
   const small = { hitchwright: 1, tractor: { category: '1' }, implement: { category: '1' } };
-  let times = 0;
-  const anew = (of: { implement: Record<string, unknown> }): string =>
-    JSON.stringify({ ...of, implement: { ...of.implement, name: `rake ${(times += 1)}` } });
-  await check(text);
-  const hello = await rate(() => get('api/recheck'));
+  const anew = (of: { implement: Record<string, unknown> }): string[] =>
+    Array.from({ length: 4000 }, (_, i) =>
+      JSON.stringify({ ...of, implement: { ...of.implement, name: `rake ${i}` } }),
+    );
+  await rate('api/check', [text]);
+  const hello = await rate('api/recheck');
   const rows = [
     ['bare route', hello],
-    ['answer to a setup that was asked before', await rate(() => check(text))],
-    ['answer anew, category only, quick', await rate(() => check(anew(small), '?full=false'))],
-    ['answer anew, category only, full', await rate(() => check(anew(small)))],
-    ['answer anew, tiller, quick', await rate(() => check(anew(setup), '?full=false'))],
-    ['answer anew, tiller, full', await rate(() => check(anew(setup)))],
+    ['answer to a setup that was asked before', await rate('api/check', [text])],
+    ['the same, quick', await rate('api/check?full=false', [text])],
+    ['answer anew, category only, quick', await rate('api/check?full=false', anew(small))],
+    ['answer anew, category only, full', await rate('api/check', anew(small))],
+    ['answer anew, tiller, quick', await rate('api/check?full=false', anew(setup))],
+    ['answer anew, tiller, full', await rate('api/check', anew(setup))],
   ] as const;
   for (const [name, value] of rows) console.log(`${name}: ${value.toFixed(0)}/s, ratio ${(value / hello).toFixed(3)}`);
 }

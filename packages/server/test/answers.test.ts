@@ -53,6 +53,20 @@ describe('questions over HTTP', () => {
     expect(quick).toMatchObject({ hitchwright: 1, saysSafeToRun: false, verdict: answer['verdict'], sweep: null });
   });
 
+  it('that were asked before come packed to whoever takes them so, and plain to everybody else', async () => {
+    const { send } = await served();
+    const plain = await (await send('POST', '/api/check', box, { 'accept-encoding': 'identity' })).text();
+    const packed = await until(
+      () => send('POST', '/api/check', box, { 'accept-encoding': 'gzip' }),
+      ({ headers }) => headers.get('content-encoding') === 'gzip',
+    );
+    expect(await packed.text()).toBe(plain);
+    const again = await send('POST', '/api/check', box, { 'accept-encoding': 'identity' });
+    expect(again.headers.get('content-encoding')).toBeNull();
+    expect(again.headers.get('vary')).toContain('accept-encoding');
+    expect(await again.text()).toBe(plain);
+  });
+
   it('that can’t be read are refused with every error by its path', async () => {
     const { send } = await served();
     const setup = { hitchwright: 1, tractor: { category: '9' }, implement: { mastHeight: 19 } };

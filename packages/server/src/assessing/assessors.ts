@@ -1,12 +1,16 @@
 import { Worker } from 'node:worker_threads';
+import { gzip } from 'node:zlib';
 import { HttpRefusal } from '../http/refusal.ts';
 import { hashOf } from '../http/once.ts';
 import type { Question, Worked } from './work.ts';
 
+/** An answer that was worked out; once it is remembered, with the bytes of its text packed for whoever takes them so. */
+export type Answered = Worked & { packed?: Uint8Array };
+
 /** Works out answers in threads of their own, so that every other request is answered meanwhile. */
 export interface Assessors {
   /** For somebody who waits. */
-  ask(text: string, question: Question): Promise<Worked>;
+  ask(text: string, question: Question): Promise<Answered>;
   /** For nobody in particular: never in the way of somebody who waits. */
   askInBackground(text: string, question: Question): Promise<Worked>;
   close(): Promise<void>;
@@ -117,19 +121,22 @@ const longestKnown = 2_000_000;
 
 /** Answers to setups that were asked before, the latest asked kept longest: the engine is pure, the same setup has the same answer. */
 function answersKnown() {
-  const known = new Map<string, Worked>();
+  const known = new Map<string, Answered>();
   let size = 0;
   const sizeOf = (answer: Worked): number => (answer.ok ? answer.text.length : 0);
   return {
-    get(key: string): Worked | undefined {
+    get(key: string): Answered | undefined {
       const answer = known.get(key);
       if (answer === undefined) return undefined;
       known.delete(key);
       known.set(key, answer);
       return answer;
     },
-    put(key: string, answer: Worked): void {
+    put(key: string, answer: Answered): void {
       if (!answer.ok || sizeOf(answer) > longestKnown || known.has(key)) return;
+      gzip(answer.text, (problem, packed) => {
+        if (problem === null) answer.packed = packed;
+      });
       known.set(key, answer);
       size += sizeOf(answer);
       for (const [oldest, one] of known) {

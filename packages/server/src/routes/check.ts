@@ -2,7 +2,7 @@ import { createRoute } from '@hono/zod-openapi';
 import type { Context, TypedResponse } from 'hono';
 import type { JSONParsed } from 'hono/utils/types';
 import type * as z from 'zod';
-import type { Worked } from '../assessing/work.ts';
+import type { Answered } from '../assessing/assessors.ts';
 import type { Desk } from '../desk.ts';
 import { emptyApi } from '../http/api.ts';
 import { HttpRefusal } from '../http/refusal.ts';
@@ -48,9 +48,13 @@ export function checkRoutes({ assessors, store }: Desk) {
     .openapi(compose, async (c) => c.json(await store.setupFor(c.req.valid('json')), 200));
 }
 
-/** What was worked out, which is JSON text already. */
-function sent<T>(c: Context, worked: Worked): Response & TypedResponse<JSONParsed<T>, 200, 'json'> {
+/** What was worked out, which is JSON text already, packed where it is and whoever asks takes it so. */
+function sent<T>(c: Context, worked: Answered): Response & TypedResponse<JSONParsed<T>, 200, 'json'> {
   if (!worked.ok) throw new HttpRefusal(400, { errors: worked.errors });
-  const response = c.body(worked.text, 200, { 'content-type': 'application/json' });
+  const isPacked = worked.packed !== undefined && /\bgzip\b/.test(c.req.header('accept-encoding') ?? '');
+  c.header('vary', 'accept-encoding', { append: true });
+  if (isPacked) c.header('content-encoding', 'gzip');
+  const body = isPacked ? new Uint8Array(worked.packed ?? []) : worked.text;
+  const response = c.body(body, 200, { 'content-type': 'application/json' });
   return response as unknown as Response & TypedResponse<JSONParsed<T>, 200, 'json'>;
 }
