@@ -63,7 +63,21 @@ function done(answer: unknown): Worked {
   return { ok: true, text: JSON.stringify(answer) };
 }
 
+/** What is kept of an answer is what was said: every check with its sentence, not how its figure came about, which the same setup gives again. */
 function keptOf(answer: Answer, setup: Setup, system: UnitSystem): Kept {
-  const summary = answerJson(answer, setup, system);
-  return { verdict: answer.verdict, reason: (summary.because ?? summary.headline).slice(0, 2000), summary };
+  const { headline, because, outcomes, findings, cures, remarks, assumed, cautions } = answerJson(
+    answer,
+    setup,
+    system,
+  );
+  const summary = {
+    headline,
+    outcomes,
+    findings: findings.map(({ id, status, why }) => ({ id, status, why })),
+    cures: cures.map(({ text }) => text),
+    remarks,
+    assumed,
+    cautions: cautions.map(({ id }) => id),
+  };
+  return { verdict: answer.verdict, reason: (because ?? headline).slice(0, 2000), summary };
 }
