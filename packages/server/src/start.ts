@@ -1,15 +1,13 @@
 // Serves the yard on this machine. HITCHWRIGHT_DATA names its folder, HITCHWRIGHT_DB its database, HITCHWRIGHT_PORT the port: `data` beside the
 // packages, yard.db in it and a free port where they are left out.
 import { randomBytes } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import type { YardDocument } from '@hitchwright/core/records';
 import { openStore, StoreTrouble } from '@hitchwright/store';
 import { openServer } from './openServer.ts';
+import { now, placeOfYard, root } from './place.ts';
 
-const root = fileURLToPath(new URL('../../../', import.meta.url));
-const folder = process.env['HITCHWRIGHT_DATA'] ?? join(root, 'data');
 const pages = join(root, 'packages/web/dist');
 const sample = join(root, 'examples/sample-yard.json');
 
@@ -32,9 +30,8 @@ function portWanted(text: string): number {
 
 /** Opens store and server, and closes both where the process is asked to end. */
 async function start(): Promise<void> {
-  mkdirSync(folder, { recursive: true });
-  const [clock, ids] = [() => new Date().toISOString(), timedIds()];
-  const url = process.env['HITCHWRIGHT_DB'] ?? `sqlite:${join(folder, 'yard.db')}`;
+  const { folder, url } = placeOfYard(process.env);
+  const [clock, ids] = [now, timedIds()];
   const port = portWanted(process.env['HITCHWRIGHT_PORT'] ?? '0');
   const store = await openStore({ url, clock, ids });
   const { address, close } = await openServer({
