@@ -5,6 +5,7 @@ export default defineConfig({
   testMatch: '*.test.ts',
   globalSetup: './test/globalSetup.ts',
   workers: 1,
-  timeout: 30_000,
+  timeout: 60_000,
+  expect: { timeout: 15_000 },
   reporter: [['list'], ['json', { outputFile: 'test-results/report.json' }]],
 });

@@ -74,7 +74,8 @@ export function readFile(file: string): FileReading {
   return reading.ok ? { ...reading, document: parseSetup(text) as SetupDocument } : reading;
 }
 
-function readText(file: string): string {
+/** The text of a file, or of standard input for `-`. */
+export function readText(file: string): string {
   if (file === '-') return readFileSync(0, 'utf8');
   try {
     // A file far over the limit is not read at all; readSetupText reports the rest.
@@ -84,12 +85,12 @@ function readText(file: string): string {
   }
 }
 
-/** Says everything that is wrong with a setup; returns the exit code. */
-export function refuse(errors: readonly InputError[], asJson: boolean): number {
+/** Says everything that is wrong with a setup, or with a yard; returns the exit code. */
+export function refuse(errors: readonly InputError[], asJson: boolean, what: 'setup' | 'yard' = 'setup'): number {
   if (asJson) process.stdout.write(visibleJson(`${JSON.stringify(inputErrorsJson(errors), null, 2)}\n`));
   const lines = errors.map((error) => `  ${visible(errorLine(error))}\n`).join('');
   process.stderr.write(
-    `The setup can’t be read: ${errors.length} ${errors.length === 1 ? 'error' : 'errors'}.\n${lines}`,
+    `The ${what} can’t be read: ${errors.length} ${errors.length === 1 ? 'error' : 'errors'}.\n${lines}`,
   );
   return exitCodes.badInput;
 }

@@ -46,6 +46,25 @@ export const generalHelp = `hitchwright: will this implement go on that tractor?
       plots, drive-plots, balance or slope; the first five also as DXF, at true
       size in millimetres.
 
+  hitchwright pinplan FILE [--json] [--units us|metric]
+                         [--out OUT.svg|OUT.dxf|OUT.pdf] [--paper letter|a4]
+                         [--date DAY]
+      Says where lower and upper pins would have to sit for the implement to
+      take the coupler, from where they are, what has to stay free about them,
+      or why moving pins does not help. The tractor may be empty for a frame.
+
+  hitchwright listing FILE [--html|--bare|--json] [--units us|metric]
+                         [--machine implement|coupler] [--price "640.00 USD"]
+                         [--link ADDRESS]
+      One machine for a shop page: dimensions with what they are measured
+      between, a drawing, what is not measured yet. --html writes the block and
+      its schema.org data, --bare the block without any style.
+
+  hitchwright chart YARD [--json] [--units us|metric] [--tractor NAME]
+                         [--out OUT.html] [--date DAY]
+      Every implement of a yard with every coupler, tractor by tractor. YARD is
+      a file such as examples/sample-yard.json.
+
   hitchwright schema
       Prints the JSON Schema of a setup.
 
@@ -67,6 +86,9 @@ Exit codes of check (none of them says that a setup is safe to run)
   5  will not hook up, not run, not lift or not stay upright
 Exit codes of shafts are those of the drive with the best shaft: 0 where one
 serves. sheet and drawing end with 0 once the file is written.
+pinplan ends with 0 where there is a plan or nothing has to move, with 4 where
+something has to be measured first, with 5 where moving pins does not help or
+the machine is not to be altered; listing and chart end with 0.
 
 Examples
   hitchwright check examples/setups/box-blade-on-coupler.json
@@ -76,6 +98,8 @@ Examples
   hitchwright shafts examples/setups/tiller-driven-direct.json
   hitchwright sheet my-setup.json --out sheet.pdf --paper a4 --for "D. Marlow"
   hitchwright drawing my-setup.json --view rear --out rear.dxf
+  hitchwright pinplan examples/setups/box-blade-on-coupler.json --out plan.dxf
+  hitchwright listing my-setup.json --machine coupler --html
 
 The operator's manuals, the makers and local rules come before any answer here.
 `;

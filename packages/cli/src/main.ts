@@ -1,6 +1,9 @@
+import { chartCommand } from './commands/chart.ts';
 import { checkCommand } from './commands/check.ts';
 import { drawingCommand } from './commands/drawing.ts';
+import { listingCommand } from './commands/listing.ts';
 import { measureCommand } from './commands/measure.ts';
+import { pinplanCommand } from './commands/pinplan.ts';
 import { schemaCommand } from './commands/schema.ts';
 import { shaftsCommand } from './commands/shafts.ts';
 import { sheetCommand } from './commands/sheet.ts';
@@ -13,6 +16,9 @@ const commands: Readonly<Record<string, (words: readonly string[]) => Promise<nu
   shafts: shaftsCommand,
   sheet: sheetCommand,
   drawing: drawingCommand,
+  pinplan: pinplanCommand,
+  listing: listingCommand,
+  chart: chartCommand,
   schema: schemaCommand,
 };
 

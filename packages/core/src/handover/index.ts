@@ -1,3 +1,4 @@
+export { chartHtml } from './chartHtml.ts';
 export {
   cellOf,
   chartOf,

@@ -53,14 +53,20 @@ function Head({ answer }: { readonly answer: SavedAnswer }) {
       <h2 className="ans-name">
         {title} {sample ? <span className="stamp">sample</span> : null}
       </h2>
-      <p className="ans-when">
-        {customer === null ? 'For no customer' : 'For '}
-        {customer === null ? null : (
-          <a className="ans-link" href={`#record=${encodeURIComponent(customer.id)}`}>
-            {customer.name}
-          </a>
+      <p>
+        {customer === null ? (
+          'For no customer'
+        ) : (
+          <>
+            For{' '}
+            <a className="ans-link" href={`#record=${encodeURIComponent(customer.id)}`}>
+              {customer.name}
+            </a>
+          </>
         )}
-        , asked on {whenText(askedAt)} by {askedBy}
+      </p>
+      <p className="ans-when">
+        Asked on {whenText(askedAt)} by {askedBy}
       </p>
       <p className="ans-says">
         <Says verdict={verdict} reason={reason} />
