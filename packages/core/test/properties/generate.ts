@@ -1,13 +1,15 @@
 import fc from 'fast-check';
 import type { SetupDocument } from '../../src/records/index.ts';
+import { even } from '../even.ts';
 
 /** A figure as it may be said. */
 export type Figure = fc.Arbitrary<unknown>;
 
 /** A figure near `base`: exact, with a tolerance, in a range, or left out, all in millimetres rounded to a hundredth. */
 export function near(base: number, spread: number, leaveOut = false): Figure {
-  const value = fc.double({ min: base - spread, max: base + spread, noNaN: true }).map(toHundredth);
-  const slack = fc.double({ min: 0, max: spread, noNaN: true }).map(toHundredth);
+  const value = even(base - spread, base + spread).map(toHundredth);
+  // Squared: half of them within a quarter of the spread, as a tape leaves figures, and some as wide as a guess.
+  const slack = even(0, 1).map((share) => toHundredth(spread * share * share));
   const forms: Figure[] = [
     value,
     value,
