@@ -38,7 +38,7 @@ export function App() {
 function pageAt(route: Route, count: number): ReactNode {
   switch (route.page) {
     case 'check':
-      return <CheckPage key={count} opened={route.document} />;
+      return <CheckPage key={count} opened={route.document} printed={route.printed} />;
     case 'yard':
       return <YardPage key={count} tractorName={route.tractor} />;
     case 'broken':

@@ -1,10 +1,11 @@
-import { readLink, readReplyLink, readRequestLink } from '@hitchwright/core/exchange';
+import { readLink, readPrinted, readReplyLink, readRequestLink, type Printed } from '@hitchwright/core/exchange';
 import type { InputError, MeasuringReply, MeasuringRequest, SetupDocument } from '@hitchwright/core/records';
 import { useSyncExternalStore } from 'react';
 
 /** Where the fragment of the address leads. */
 export type Route =
-  | { readonly page: 'check'; readonly document: SetupDocument | null }
+  /** A check; where a sheet led to it, what the sheet said. */
+  | { readonly page: 'check'; readonly document: SetupDocument | null; readonly printed: Printed | null }
   | { readonly page: 'broken'; readonly errors: readonly InputError[] }
   | { readonly page: 'yard'; readonly tractor: string | null }
   /** The measurings on this device, or one of them. */
@@ -28,7 +29,7 @@ export type Route =
 /** Reads a fragment: nothing, a page by name, a measuring request or its reply, or a setup as `linkOf` writes it. */
 export function routeOf(hash: string): Route {
   const fragment = hash.replace(/^#/, '');
-  if (fragment === '') return { page: 'check', document: null };
+  if (fragment === '') return { page: 'check', document: null, printed: null };
   if (fragment === 'yard') return { page: 'yard', tractor: null };
   if (fragment.startsWith('yard=')) return { page: 'yard', tractor: decoded(fragment.slice('yard='.length)) };
   if (fragment === 'measure') return { page: 'measure', id: null };
@@ -36,8 +37,8 @@ export function routeOf(hash: string): Route {
   if (fragment.startsWith('ask=')) return askedIn(fragment);
   if (fragment === 'reply') return { page: 'replied', reply: null };
   if (fragment.startsWith('reply=')) return repliedIn(fragment);
-  if (fragment.startsWith('request=')) return setupIn(fragment.slice('request='.length), 'request');
-  return recordsIn(fragment) ?? setupIn(fragment, 'check');
+  if (fragment.startsWith('request=')) return requestFor(fragment.slice('request='.length));
+  return recordsIn(fragment) ?? checkIn(fragment);
 }
 
 /** The pages of the yard’s records: a word, and behind `=` which of them. */
@@ -64,9 +65,17 @@ function recordsIn(fragment: string): Route | null {
   }
 }
 
-function setupIn(link: string, page: 'check' | 'request'): Route {
+function checkIn(fragment: string): Route {
+  const { link, printed } = readPrinted(fragment);
   const reading = readLink(link);
-  return reading.ok ? { page, document: reading.document } : { page: 'broken', errors: reading.errors };
+  return reading.ok
+    ? { page: 'check', document: reading.document, printed }
+    : { page: 'broken', errors: reading.errors };
+}
+
+function requestFor(link: string): Route {
+  const reading = readLink(link);
+  return reading.ok ? { page: 'request', document: reading.document } : { page: 'broken', errors: reading.errors };
 }
 
 function askedIn(fragment: string): Route {

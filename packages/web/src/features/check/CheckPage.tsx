@@ -1,4 +1,4 @@
-import { linkOf } from '@hitchwright/core/exchange';
+import { linkOf, type Printed } from '@hitchwright/core/exchange';
 import { withEdits, type Edit, type SetupDocument } from '@hitchwright/core/records';
 import { useEffect, useState } from 'react';
 import { Header } from '../../app/Header.tsx';
@@ -14,8 +14,14 @@ import { Sheet, type SidePanel } from './Sheet.tsx';
 import { inUnits } from './inUnits.ts';
 import { usePicked } from './usePicked.ts';
 
+interface CheckPageProps {
+  readonly opened: SetupDocument | null;
+  /** What the sheet said that led here. */
+  readonly printed: Printed | null;
+}
+
 /** The check: a question, its answer, and everything that can be changed about it. */
-export function CheckPage({ opened }: { readonly opened: SetupDocument | null }) {
+export function CheckPage({ opened, printed }: CheckPageProps) {
   const [document, setDocument] = useState(opened);
   const [applied, setApplied] = useState<AppliedCure | null>(null);
   const [panel, setPanel] = useState<SidePanel>({ shows: 'notes' });
@@ -47,6 +53,7 @@ export function CheckPage({ opened }: { readonly opened: SetupDocument | null })
         ) : (
           <Sheet
             document={whole}
+            printed={document === opened ? printed : null}
             panel={panel}
             onPanel={setPanel}
             applied={applied}

@@ -51,7 +51,7 @@ function WorkedExample({ example }: { readonly example: SetupDocument }) {
         </a>
       </div>
       <div className="sheet sheet-example">
-        <TitleBlock answered={answered} reply={reply} isOlder={false} />
+        <TitleBlock answered={answered} reply={reply} printed={null} isOlder={false} />
         {answered === null ? null : <AnswerGrid answer={answered.answer} />}
         <div className="sheet-left">{answered === null ? null : <Drawing answered={answered} />}</div>
         <div className="sheet-side pad">

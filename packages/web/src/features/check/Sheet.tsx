@@ -1,3 +1,4 @@
+import type { Printed } from '@hitchwright/core/exchange';
 import { type Edit, type SetupDocument } from '@hitchwright/core/records';
 import { lazy, Suspense } from 'react';
 import { useMedia } from '../../app/media.ts';
@@ -29,13 +30,15 @@ export type SidePanel =
 
 interface SheetProps extends Pick<CureListProps, 'applied' | 'onApply' | 'onUndo'> {
   readonly document: SetupDocument;
+  /** What the sheet said that led here, as long as nothing was changed. */
+  readonly printed: Printed | null;
   readonly panel: SidePanel;
   readonly onPanel: (panel: SidePanel) => void;
   readonly onEdit: (edits: readonly Edit[]) => void;
 }
 
 /** The drawing sheet of one check: title block, drawing, notes, cures. */
-export function Sheet({ document, panel, applied, onPanel, onEdit, onApply, onUndo }: SheetProps) {
+export function Sheet({ document, printed, panel, applied, onPanel, onEdit, onApply, onUndo }: SheetProps) {
   const { answered, reply } = useAssessment(document, couplersBeside(document));
   const lift = useShownLift(answered);
   const isPrint = useMedia('print');
@@ -44,7 +47,7 @@ export function Sheet({ document, panel, applied, onPanel, onEdit, onApply, onUn
   const measure = (field: string): void => onPanel({ shows: 'dimensions', field });
   return (
     <div className={isOlder ? 'sheet sheet-older' : 'sheet'}>
-      <TitleBlock answered={answered} reply={reply} isOlder={isOlder} />
+      <TitleBlock answered={answered} reply={reply} printed={printed} isOlder={isOlder} />
       {answered === null ? null : <AnswerGrid answer={answered.answer} onEdit={onEdit} />}
       <div className="sheet-left">
         {answered === null || lift === null ? (

@@ -1,23 +1,28 @@
+import type { Printed } from '@hitchwright/core/exchange';
 import { becauseOf, verdictWords } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { VerdictMark } from '../../marks/VerdictMark.tsx';
 import type { Reply } from './assessor.ts';
+import { PrintedNote } from './PrintedNote.tsx';
 import { uncheckedText } from './unchecked.ts';
 import type { Answered } from './useAssessment.ts';
 
 interface TitleBlockProps {
   readonly answered: Answered | null;
   readonly reply: Reply | null;
+  /** What the sheet said that led here. */
+  readonly printed: Printed | null;
   /** The answer shown belongs to earlier figures. */
   readonly isOlder: boolean;
 }
 
 /** The verdict as the title block of the sheet. */
-export function TitleBlock({ answered, reply, isOlder }: TitleBlockProps) {
+export function TitleBlock({ answered, reply, printed, isOlder }: TitleBlockProps) {
   return (
     <section className="title-block" aria-label="Verdict">
       {isOlder ? <OlderNote reply={reply} /> : null}
+      {printed === null || answered === null ? null : <PrintedNote printed={printed} answered={answered} />}
       {answered === null ? <NoVerdict reply={reply} /> : <Verdict answered={answered} />}
     </section>
   );
