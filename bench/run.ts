@@ -15,6 +15,7 @@ import {
 import { cureTimings } from './cures.ts';
 import { driveTimings, liftTimings } from './lift.ts';
 import { nextQuestionTimings } from './measure.ts';
+import { sheetTimings } from './sheets.ts';
 import type { Timing } from './timing.ts';
 
 interface Row {
@@ -133,6 +134,12 @@ function ratiosOf(timings: readonly Timing[]): Row[] {
   }));
 }
 
-const rows = [...(await speeds()), ...(await liftRows()), ...ratiosOf(await nextQuestionTimings()), ...sizes()];
+const rows = [
+  ...(await speeds()),
+  ...(await liftRows()),
+  ...ratiosOf(await sheetTimings(misfit)),
+  ...ratiosOf(await nextQuestionTimings()),
+  ...sizes(),
+];
 if (process.argv.includes('--json')) for (const row of rows) console.log(JSON.stringify(row));
 else console.table(rows);

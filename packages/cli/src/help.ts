@@ -61,7 +61,8 @@ export const generalHelp = `hitchwright: will this implement go on that tractor?
       its schema.org data, --bare the block without any style.
 
   hitchwright chart YARD [--json] [--units us|metric] [--tractor NAME]
-                         [--out OUT.html] [--date DAY]
+                         [--out OUT.html|OUT.pdf] [--paper letter|a4]
+                         [--date DAY]
       Every implement of a yard with every coupler, tractor by tractor. YARD is
       a file such as examples/sample-yard.json.
 

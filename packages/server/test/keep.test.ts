@@ -10,9 +10,10 @@ const keep = fileURLToPath(new URL('../src/keep.ts', import.meta.url));
 
 /** Runs it as `npm run backup` and `npm run restore` do. */
 function run(folder: string, ...words: readonly string[]) {
-  const { HITCHWRIGHT_DB: _, ...env } = process.env;
+  const env: NodeJS.ProcessEnv = { ...process.env, HITCHWRIGHT_DATA: folder };
+  delete env['HITCHWRIGHT_DB'];
   return spawnSync(process.execPath, ['--import', 'tsx', keep, ...words], {
-    env: { ...env, HITCHWRIGHT_DATA: folder },
+    env,
     encoding: 'utf8',
   });
 }

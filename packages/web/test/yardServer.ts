@@ -17,10 +17,11 @@ const root = fileURLToPath(new URL('../../..', import.meta.url));
 
 export async function startYard(): Promise<YardServer> {
   const folder = mkdtempSync(join(tmpdir(), 'hitchwright-yard-'));
-  const { HITCHWRIGHT_DB: _, ...env } = process.env;
+  const env: NodeJS.ProcessEnv = { ...process.env, HITCHWRIGHT_DATA: folder, HITCHWRIGHT_PORT: '0' };
+  delete env['HITCHWRIGHT_DB'];
   const server = spawn(process.execPath, ['--import', 'tsx', 'packages/server/src/start.ts'], {
     cwd: root,
-    env: { ...env, HITCHWRIGHT_DATA: folder, HITCHWRIGHT_PORT: '0' },
+    env,
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   const ended = new Promise<void>((resolve) => server.once('exit', () => resolve()));

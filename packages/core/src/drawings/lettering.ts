@@ -18,7 +18,12 @@ export const haloWidth = 0.3;
 /** Gap before the other unit [part of its size]. */
 export const secondGap = 0.5;
 
-/** Splits `20 1/2 in` into pieces, so that the fraction can be set as one. */
+/**
+ * Splits `20 1/2 in` into pieces, so that the fraction can be set as one.
+ *
+ * @param text one line of lettering [text]
+ * @returns its pieces in order, plain ones and fractions [list]
+ */
 export function runsOf(text: string): Run[] {
   const runs: Run[] = [];
   let last = 0;

@@ -1,5 +1,5 @@
 import { assess, type Answer, type Assessment, type Outcome } from '../engine/assess/index.ts';
-import type { Finding } from '../engine/findings/index.ts';
+import type { Driver, Finding } from '../engine/findings/index.ts';
 import { setupFrom, yardErrors, type InputError, type SetupDocument, type YardDocument } from '../records/index.ts';
 import type { UnitSystem } from '../units/index.ts';
 import { cautionWords, cellText, labelOf, verdictWords } from '../words/index.ts';
@@ -197,8 +197,15 @@ const mostNamed = 3;
 
 function toMeasure({ asks, drivers }: Finding): readonly string[] {
   const open = drivers.filter(({ origin }) => notMeasured.includes(origin)).map(({ path }) => path);
-  const paths = [...asks.map(({ path }) => path), ...open];
-  return [...new Set(paths.map((path) => labelOf(path)))].slice(0, mostNamed);
+  const labels = new Set([...asks.map(({ path }) => path), ...open].map((path) => labelOf(path)));
+  return (labels.size > 0 ? [...labels] : toMeasureCloser(drivers)).slice(0, mostNamed);
+}
+
+/** Where everything was measured and it is open all the same: the figures that are known most coarsely for their size. */
+function toMeasureCloser(drivers: Finding['drivers']): string[] {
+  const coarseness = ({ range: { low, high } }: Driver): number => (high - low) / Math.max(1, Math.abs(low + high) / 2);
+  const coarse = drivers.filter(({ range }) => range.high > range.low);
+  return coarse.sort((a, b) => coarseness(b) - coarseness(a)).map(({ path }) => `${labelOf(path)}, more closely`);
 }
 
 const order = ['works', 'withParts', 'measureFirst', 'willNot', 'notChecked', 'notNeeded', 'noAnswer'] as const;

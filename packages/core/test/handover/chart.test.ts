@@ -111,6 +111,13 @@ describe('measure first', () => {
     }
     expect(chartHtml(chart)).toContain(`Measure: ${cells[0]?.measure.join(', ')}.`);
   });
+  it('asks for a closer reading where everything was measured and it is open all the same', () => {
+    const blade = { ...yard.implements[0], lowerPinDiameter: { between: [22.2, 23.5] } };
+    const close = charted({ ...yard, tractors: yard.tractors.slice(1), couplers: [], implements: [blade] });
+    const cell = close.tables[0]?.rows[0]?.cells[0];
+    expect(cell?.outcome).toBe('measureFirst');
+    expect(cell?.measure[0]).toBe('lower pin diameter of the implement, more closely');
+  });
   it('machines without names are numbered', () => {
     expect(chart.tables[0]?.tractor).toBe('Tractor 1');
     expect(chart.tables[0]?.rows.map(({ implement }) => implement)).toEqual(['Implement 1', 'Implement 2']);

@@ -8,6 +8,7 @@ const options: ts.CompilerOptions = {
   strict: true,
   noEmit: true,
   skipLibCheck: true,
+  allowImportingTsExtensions: true,
   module: ts.ModuleKind.NodeNext,
   moduleResolution: ts.ModuleResolutionKind.NodeNext,
   target: ts.ScriptTarget.ES2022,
@@ -16,7 +17,7 @@ const options: ts.CompilerOptions = {
 
 /** What the TypeScript compiler says against a JSON text as a schema.org Product, by the types of schema-dts. */
 export function againstProduct(json: string): string[] {
-  const source = `import type { Product, WithContext } from 'schema-dts';\nexport const product: WithContext<Product> = ${json};\n`;
+  const source = `import type { Product, WithContext } from './schemaTypes.ts';\nexport const product: WithContext<Product> = ${json};\n`;
   const host = ts.createCompilerHost(options);
   const { getSourceFile, fileExists, readFile } = host;
   host.getSourceFile = (name, ...rest) =>

@@ -39,6 +39,12 @@ describe('where the lower pins may stand', () => {
     expect(target(plan, 'standOut').low).toBe((H + w - 661) / 2);
     expect(target(plan, 'standOut').high).toBeNull();
   });
+  it('asks for longer pins too where those that are there leave less than 2 mm to weld to', () => {
+    // 2s − 2w = 1 mm is left between retention and shoulders.
+    const plan = planOf(setupWith({ implement: { shoulderSpan: 700, standOut: 30, shoulderToHole: 25.5 } }));
+    expect(target(plan, 'shoulderSpan')).toMatchObject({ low: H - w - 6, high: H - w });
+    expect(target(plan, 'shoulderToHole').low).toBe(28);
+  });
   it('uses only the spread next to where they are where longer pins are needed anyway', () => {
     const plan = planOf(setupWith({ implement: { shoulderSpan: 720, standOut: 20, shoulderToHole: 15 } }));
     expect(target(plan, 'shoulderSpan')).toMatchObject({ low: H - w - 6, high: H - w });

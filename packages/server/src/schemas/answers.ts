@@ -11,7 +11,7 @@ const rules = z.strictObject({
 });
 
 /** A question by references. */
-export const setupRefs = z
+const setupRefs = z
   .strictObject({
     tractor: id,
     state: mayMiss(id),

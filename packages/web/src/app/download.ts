@@ -1,6 +1,6 @@
-/** Hands a text over as a file. */
-export function download(name: string, text: string, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+/** Hands a text or bytes over as a file. */
+export function download(name: string, content: string | Uint8Array, type: string): void {
+  const address = URL.createObjectURL(new Blob([content as BlobPart], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

@@ -1,18 +1,21 @@
+import type { SetupDocument } from '@hitchwright/core/records';
 import { lazy, Suspense, useState } from 'react';
 import { hasYard } from '../../app/server/hasYard.ts';
 import type { SidePanel } from './Sheet.tsx';
 import type { YardQuestion } from './usePicked.ts';
 
+const HandOver = lazy(() => import('../handover/HandOver.tsx').then(({ HandOver }) => ({ default: HandOver })));
 const SaveAnswer = lazy(() => import('../answers/SaveAnswer.tsx').then(({ SaveAnswer }) => ({ default: SaveAnswer })));
 
 interface CheckActionsProps {
-  readonly isAnswered: boolean;
+  /** The setup that was answered; null while there is none. */
+  readonly document: SetupDocument | null;
   /** The question by the yard’s records, where it was made of them. */
   readonly asked: YardQuestion | null;
 }
 
 /** What can be done with a check, in the strip above it. */
-export function CheckActions({ isAnswered, asked }: CheckActionsProps) {
+export function CheckActions({ document, asked }: CheckActionsProps) {
   return (
     <>
       <a className="quiet" href="#yard">
@@ -24,13 +27,27 @@ export function CheckActions({ isAnswered, asked }: CheckActionsProps) {
         </a>
       ) : null}
       {asked === null ? null : <SaveButton asked={asked} />}
-      {isAnswered ? (
+      {document === null ? null : (
         <>
-          <button type="button" className="quiet desk-only" onClick={() => print()}>
-            Print
-          </button>
+          <HandOverButton document={document} />
           <SendButton className="quiet desk-only" />
         </>
+      )}
+    </>
+  );
+}
+
+function HandOverButton({ document }: { readonly document: SetupDocument }) {
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <>
+      <button type="button" className="quiet" aria-haspopup="dialog" onClick={() => setOpen(true)}>
+        Hand over
+      </button>
+      {isOpen ? (
+        <Suspense fallback={null}>
+          <HandOver document={document} onClose={() => setOpen(false)} />
+        </Suspense>
       ) : null}
     </>
   );

@@ -44,7 +44,7 @@ export function CheckPage({ opened, printed }: CheckPageProps) {
   const whole = isWhole(document) ? document : null;
   return (
     <>
-      <Header actions={<CheckActions isAnswered={whole !== null} asked={whole === null ? null : yardPicks.asked} />}>
+      <Header actions={<CheckActions document={whole} asked={whole === null ? null : yardPicks.asked} />}>
         <QuestionSentence document={document} onChoose={choose} />
       </Header>
       <main>

@@ -2,6 +2,7 @@ import { readValue, type FieldRule } from '@hitchwright/core/records';
 import { unitNameIn } from '@hitchwright/core/units';
 import { useState, type ReactNode } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
+import { today } from '../../app/today.ts';
 import { onceKey, said, yard } from '../../app/server/yard.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { ErrorWords } from '../check/ErrorList.tsx';
@@ -196,10 +197,4 @@ async function keptPhoto(id: string, field: string, photo: File): Promise<string
     ),
   );
   return made.id;
-}
-
-function today(): string {
-  const now = new Date();
-  const two = (part: number): string => String(part).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

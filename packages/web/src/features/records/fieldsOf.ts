@@ -23,7 +23,7 @@ export interface RecordGroup {
 }
 
 /** What a record stands for in a setup; null for customers, parts and weights. */
-export function sideOf({ kind, over }: Pick<Answered, 'kind' | 'over'>): Side | null {
+function sideOf({ kind, over }: Pick<Answered, 'kind' | 'over'>): Side | null {
   const stands = kind === 'machine' ? over?.kind : kind === 'state' ? 'tractor' : kind;
   return (['tractor', 'coupler', 'implement', 'shaft'] as const).find((side) => side === stands) ?? null;
 }
@@ -62,7 +62,7 @@ function partGroups(record: Answered): readonly RecordGroup[] {
 }
 
 /** The record as a setup that asks for everything that may be asked of it. */
-export function documentOf(record: Answered, side: Side): SetupDocument {
+function documentOf(record: Answered, side: Side): SetupDocument {
   const beside: SetupDocument = side === 'implement' ? {} : { shaft: {} };
   const fields = { ...record.over?.fields, ...record.fields };
   const leaves = Object.entries({ ...leavesOf(record.over ?? null), ...leavesOf(record) });

@@ -1,0 +1,1 @@
+export type { Product, WithContext } from 'schema-dts';

@@ -1,0 +1,2 @@
+export { bundledFonts } from './fonts/readFonts.ts';
+export * from './pure.ts';

@@ -1,0 +1,65 @@
+import {
+  alternativeText,
+  askOf,
+  cureText,
+  labelOf,
+  openFindings,
+  ruledText,
+  sentenceCase,
+  setPriceText,
+  steeredText,
+} from '@hitchwright/core/words';
+import type { Judged, SheetOptions } from '../options.ts';
+
+/** A list of the sheet under its heading. */
+export interface ListOf {
+  readonly heading: string;
+  readonly entries: readonly string[];
+  /** Entries to choose from are lettered a, b, c ...; a caution has its sign. */
+  readonly mark: 'letters' | 'caution' | null;
+}
+
+/** What cures it, what may, other ways, what to measure; lists without an entry are left out. */
+export function cureLists({ answer }: Judged, { system }: SheetOptions): ListOf[] {
+  const price = setPriceText(answer.cures);
+  const searched = answer.everySetTried ? [] : ['Not every combination of what is on the list was tried.'];
+  const cures = answer.cures.map(
+    (cure) => cureText(cure, system) + (cure.inSmallestSet ? ' In the smallest set.' : ''),
+  );
+  const asked = openFindings(answer).flatMap((finding) => askOf(finding, system) ?? []);
+  return [
+    list('What cures it', cures, 'letters'),
+    list('About the cures', [...(price === null ? [] : [price]), ...(cures.length === 0 ? [] : searched)]),
+    list(
+      'May cure it, once more is known',
+      (answer.perhaps?.cures ?? []).map((cure) => cureText(cure, system)),
+    ),
+    list(
+      'Other ways',
+      answer.alternatives.map((one) => alternativeText(one, system)),
+    ),
+    list('To measure', [...new Set(asked)]),
+  ].filter(({ entries }) => entries.length > 0);
+}
+
+/** What was taken for granted, and the rules that sources disagree on and that were gone by. */
+export function basisLists({ answer, setup }: Judged, { system }: SheetOptions): ListOf[] {
+  const drive = answer.otherRules.filter(({ chosen }) => chosen).map((ruled) => ruledText(ruled, system));
+  const steering = answer.steeringRules.filter(({ chosen }) => chosen).map((steered) => steeredText(steered, system));
+  const lift = answer.liftBasis === 'none' ? [] : [allowances[setup.rules?.liftAllowance ?? 'tenPercentOff']];
+  const assumed = answer.assumed.flatMap(({ path, basis }) =>
+    basis === null ? [] : [sentenceCase(`${labelOf(path)}: ${basis}.`)],
+  );
+  return [list('Taken for granted', assumed), list('Rules gone by', [...drive, ...steering, ...lift])].filter(
+    ({ entries }) => entries.length > 0,
+  );
+}
+
+const allowances = {
+  tenPercentOff: 'Of a lift rating nine tenths are counted on.',
+  asRated: 'A lift rating is counted on in full.',
+} as const;
+
+function list(heading: string, entries: readonly string[], mark: ListOf['mark'] = null): ListOf {
+  return { heading, entries, mark };
+}

@@ -1,0 +1,148 @@
+import { inks, type Spot } from '../../pdf/ink.ts';
+import { paintNumber } from '../../scene/paintScene.ts';
+import { bold, settings, span, words, type Block, type Words } from '../block.ts';
+import type { ListOf } from '../content/cures.ts';
+import type { Note, Notes } from '../content/notes.ts';
+import type { FigureList } from '../content/readings.ts';
+import type { Span } from '../../text/pieces.ts';
+import type { FlowItem } from '../flow.ts';
+import type { Press } from '../press.ts';
+
+/** Width of a column's text, and where it begins beside a balloon [mm]. */
+const columnWidth = 86;
+const indent = 7;
+const balloon = { radius: 2.5, size: 3.2, drop: 1.15 } as const;
+
+/** A heading over a group of a column. */
+export function groupHeading({ ink, tags }: Press, group: string, goesOn: boolean): Block {
+  const text = goesOn ? `${group}, continued` : group;
+  const set = words(ink.faces, [span(text, settings.heading)], settings.heading, columnWidth);
+  return { height: set.height, paint: (at) => tags.leaf('H2', () => set.write(ink, at)) };
+}
+
+/** The findings: those with a number or a fault first, one by one, then what holds besides, run on. */
+export function noteItems(press: Press, { found, holds }: Notes): FlowItem[] {
+  return [
+    ...found.map((note): FlowItem => ({ group: 'What we found', block: noteBlock(press, note) })),
+    ...runOn(
+      press,
+      'What holds besides',
+      holds.map(({ title, sentence }) => led(title, sentence)),
+    ),
+  ];
+}
+
+/** What was not checked, and what each check needs. */
+export function notCheckedItems(press: Press, { notChecked }: Notes): FlowItem[] {
+  return runOn(
+    press,
+    'Not checked',
+    notChecked.map(({ titles, sentence }) => led(titles.join(', '), sentence)),
+  );
+}
+
+/** Sentences one after the other. */
+export function sentenceItems(press: Press, { heading, entries }: ListOf): FlowItem[] {
+  return runOn(
+    press,
+    heading,
+    entries.map((text) => [span(`${text} `, settings.small)]),
+  );
+}
+
+/** A title that runs into its sentence. */
+function led(title: string, sentence: string): Span[] {
+  return [bold(`${title}. `, settings.small), span(`${sentence} `, settings.small)];
+}
+
+/** A paragraph of run-on sentences ends with the sentence that fills this many lines: columns break between paragraphs. */
+const fullParagraph = 5;
+/** Figures need no such rest for the eye. */
+const fullOfFigures = 20;
+
+/** Sentences run on in paragraphs, none of which is torn between columns. */
+function runOn(
+  { ink, tags }: Press,
+  group: string,
+  sentences: readonly (readonly Span[])[],
+  full = fullParagraph,
+): FlowItem[] {
+  const paragraphs: Words[] = [];
+  let open: readonly Span[] = [];
+  sentences.forEach((sentence, i) => {
+    open = [...open, ...sentence];
+    const set = words(ink.faces, open, settings.small, columnWidth);
+    if (set.lines.length < full && i < sentences.length - 1) return;
+    paragraphs.push(set);
+    open = [];
+  });
+  return paragraphs.map((set, i): FlowItem => {
+    const paint = (at: Spot): void => tags.leaf('P', () => set.write(ink, at));
+    return { group, block: { height: set.height, paint }, goesOn: i > 0 };
+  });
+}
+
+function noteBlock({ ink, tags }: Press, { number, title, standing, sentence, atFault }: Note): Block {
+  const { body } = settings;
+  const stands = standing === null ? '' : ` (${standing})`;
+  const spans = [bold(`${title}${stands}. `, body), span(sentence, body)];
+  const set = words(ink.faces, spans, body, columnWidth - indent);
+  const paint = ([x, y]: Spot): void => {
+    const middle: Spot = [x + balloon.radius, y + body.leading / 2];
+    tags.leaf('P', () => {
+      if (number !== null) {
+        ink.circle(middle, balloon.radius, {
+          stroke: inks.black,
+          width: 0.25,
+          fill: atFault ? inks.black : inks.paper,
+        });
+        paintNumber(ink, number, [middle[0], middle[1] + balloon.drop], balloon.size, atFault);
+      }
+      set.write(ink, [x + indent, y]);
+    });
+  };
+  return { height: Math.max(set.height, 2 * balloon.radius), paint };
+}
+
+/** Entries of lists, lettered where they are to be chosen from. */
+export function listItems(press: Press, lists: readonly ListOf[]): FlowItem[] {
+  return lists.flatMap(({ heading, entries, mark }) =>
+    entries.map((text, i): FlowItem => ({
+      group: heading,
+      block: entryBlock(press, text, mark === null ? null : mark === 'letters' ? letterOf(i) : '!'),
+    })),
+  );
+}
+
+/** a, b, ... z, aa, ab, ... */
+function letterOf(index: number): string {
+  const letter = String.fromCharCode(97 + (index % 26));
+  return index < 26 ? letter : letterOf(Math.floor(index / 26) - 1) + letter;
+}
+
+function entryBlock({ ink, tags }: Press, text: string, sign: string | null): Block {
+  const setting = sign === null || sign === '!' ? settings.small : settings.body;
+  const from = sign === null ? 0 : sign === '!' ? 3 : indent;
+  const set = words(ink.faces, [span(text, setting)], setting, columnWidth - from);
+  const mark = sign === null ? null : words(ink.faces, [bold(sign, settings.answer)], setting, indent);
+  const paint = ([x, y]: Spot): void =>
+    tags.leaf('P', () => {
+      mark?.write(ink, [x, y]);
+      set.write(ink, [x + from, y]);
+    });
+  return { height: set.height, paint };
+}
+
+/** Figures of each machine, run on. */
+export function figureItems(press: Press, lists: readonly FigureList[]): FlowItem[] {
+  const { small } = settings;
+  const figures = lists.flatMap(({ machine, figures }) =>
+    figures.map(({ label, value }, i) => [
+      ...(i === 0 ? [bold(`${machine}: `, small)] : []),
+      span(label, small),
+      bold(` ${value}`, small),
+      span(i < figures.length - 1 ? '; ' : '. ', small),
+    ]),
+  );
+  return runOn(press, 'Other figures of the setup', figures, fullOfFigures);
+}

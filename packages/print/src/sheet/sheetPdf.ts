@@ -1,0 +1,149 @@
+import { cautionWords, remarksOn } from '@hitchwright/core/words';
+import { openPdf } from '../pdf/openPdf.ts';
+import { frameOf, frameWidth, papers } from '../pdf/paper.ts';
+import type { Block } from './block.ts';
+import { basisLists, cureLists, type ListOf } from './content/cures.ts';
+import { notesOf } from './content/notes.ts';
+import { readingsOf } from './content/readings.ts';
+import { referenceOf } from './content/reference.ts';
+import { scenesOf } from './content/scenes.ts';
+import type { FlowItem, HeadingFor, TwoLists } from './flow.ts';
+import type { Judged, SheetOptions } from './options.ts';
+import { footStrip, paintPages } from './pages.ts';
+import { drawingName, Plan, type PlacedBlock } from './plan.ts';
+import type { Press } from './press.ts';
+import { closing } from './regions/closing.ts';
+import { drawing } from './regions/drawings.ts';
+import { head } from './regions/head.ts';
+import { figureItems, groupHeading, listItems, notCheckedItems, noteItems, sentenceItems } from './regions/notes.ts';
+import { readingTable } from './regions/readingTable.ts';
+import { titleBlock, type TitleCell } from './titleBlock.ts';
+
+/** A sheet that was printed. */
+export interface SheetPdf {
+  readonly bytes: Uint8Array;
+  readonly pages: number;
+  /** Where everything lies, page by page [mm]. */
+  readonly blocks: readonly Pick<PlacedBlock, 'page' | 'name' | 'x' | 'y' | 'width' | 'height'>[];
+}
+
+/**
+ * Prints the sheet that is handed over: the verdict and the four answers, the drawings at true scale, what was found with
+ * its margins beside what cures it, what was assumed and not checked, the rules gone by, the readings with who took them,
+ * the cautions, the way back to the setup, lines to sign, and the title block last.
+ *
+ * @param judged the setup as it was written and read, and its full answer [record]
+ * @param options fonts, paper, units, date, names [record]
+ * @returns the document, always the same for the same input, and where everything lies [bytes of PDF, mm]; rejects with a
+ *   RangeError where a name of the options is too long or the date is none
+ * @example const { bytes } = await sheetPdf({ document, setup, answer }, { fonts: bundledFonts, paper: 'letter', system: 'us', date: '2026-11-26' })
+ */
+export async function sheetPdf(judged: Judged, options: SheetOptions): Promise<SheetPdf> {
+  checkNames(options);
+  const reference = await referenceOf(judged.document, judged.answer.verdict, options);
+  const paper = papers[options.paper];
+  const pdf = openPdf(options.fonts, paper, { title: setupName(judged), date: options.date });
+  const press: Press = pdf;
+  const frame = frameOf(paper);
+  pdf.addPage();
+  const strip = runningFoot(press, judged, options);
+  const title = (page: string): Block => titleBlock(press, cellsOf(judged, options, page), frameWidth);
+  const plan = new Plan(press, frame, strip(1, 1).height);
+  fill(plan, press, judged, options);
+  const last = closing(press, reference, options);
+  const titleHeight = title('1 of 1').height;
+  const cautions = inTwo(listItems(press, [cautionList(judged.answer)]));
+  const heading = headingOf(press);
+  plan.keepTogether(cautions, heading, last.height + titleHeight);
+  plan.flow('cautions', cautions, heading);
+  plan.addLast('closing', last, titleHeight);
+  paintPages(plan, pdf, frame, (page) =>
+    page < plan.pages ? strip(page, plan.pages) : title(`${page} of ${plan.pages}`),
+  );
+  return { bytes: await pdf.close(), pages: plan.pages, blocks: plan.blocks };
+}
+
+/** Longest text of a name that is written by hand: a line or two of the title block [characters]. */
+const longest = 80;
+
+function checkNames({ customer = '', issuer = '', number = '', revision = '' }: SheetOptions): void {
+  for (const text of [customer, issuer, number, revision])
+    if (text.length > longest) throw new RangeError(`A name on the sheet has at most ${longest} characters.`);
+}
+
+/** Everything between the top of the first page and the cautions, in the order in which it is read. */
+function fill(plan: Plan, press: Press, judged: Judged, options: SheetOptions): void {
+  plan.add('head', head(press, judged, options));
+  for (const scene of scenesOf(judged, options)) plan.float(drawingName, drawing(press, scene));
+  const heading = headingOf(press);
+  plan.flow('notes', notesAndCures(press, judged, options), heading);
+  plan.flushFloats();
+  const { rows, lists } = readingsOf(judged.setup, options.system);
+  plan.table('readings', readingTable(press, rows));
+  plan.flow('figures', inTwo(figureItems(press, lists)), heading);
+}
+
+function headingOf(press: Press): HeadingFor {
+  return (group, goesOn) => groupHeading(press, group, goesOn);
+}
+
+function notesAndCures(press: Press, judged: Judged, options: SheetOptions): TwoLists {
+  const notes = notesOf(judged, options);
+  const beside: ListOf = {
+    heading: 'Worth knowing',
+    entries: remarksOn(judged.answer, options.system, judged.setup),
+    mark: null,
+  };
+  return {
+    left: noteItems(press, notes),
+    right: [
+      ...listItems(press, cureLists(judged, options)),
+      ...notCheckedItems(press, notes),
+      ...basisLists(judged, options).flatMap((list) => sentenceItems(press, list)),
+      ...sentenceItems(press, beside),
+    ],
+    begun: [],
+  };
+}
+
+function cautionList({ cautions }: Judged['answer']): ListOf {
+  return { heading: 'Cautions', entries: cautions.map((id) => cautionWords[id]), mark: 'caution' };
+}
+
+/** One list over both columns: its own end goes on at the right. */
+function inTwo(items: readonly FlowItem[]): TwoLists {
+  return { left: items, right: [], begun: [] };
+}
+
+/** The strip at the foot of every page but the last: which sheet this is a page of. */
+function runningFoot(press: Press, judged: Judged, options: SheetOptions): (page: number, pages: number) => Block {
+  const of = [setupName(judged), sheetNumber(options), options.date].filter((part) => part !== null);
+  return (page, pages) => footStrip(press, [...of, `page ${page} of ${pages}`], frameWidth);
+}
+
+function setupName({ setup: { implement, tractor, coupler } }: Judged): string {
+  return [
+    implement.name ?? 'implement',
+    tractor.name ?? 'tractor',
+    ...(coupler === undefined ? [] : [coupler.name ?? 'coupler']),
+  ].join(', ');
+}
+
+function sheetNumber({ number, revision }: SheetOptions): string | null {
+  const parts = [number, revision === undefined ? undefined : `rev\u00a0${revision}`].filter(
+    (part) => part !== undefined,
+  );
+  return parts.length === 0 ? null : parts.join(', ');
+}
+
+function cellsOf(judged: Judged, options: SheetOptions, page: string): TitleCell[] {
+  const number = sheetNumber(options);
+  return [
+    { label: 'Setup', text: setupName(judged), share: 6 },
+    ...(options.customer === undefined ? [] : [{ label: 'For', text: options.customer, share: 2.4 }]),
+    ...(number === null ? [] : [{ label: 'Sheet', text: number, share: 2 }]),
+    { label: 'Date', text: options.date, share: 2.5 },
+    { label: 'Units', text: options.system === 'us' ? 'in\u00a0(mm)' : 'mm\u00a0(in)', share: 1.8 },
+    { label: 'Page', text: page.replaceAll(' ', '\u00a0'), share: 1.5 },
+  ];
+}

@@ -1,0 +1,47 @@
+import { useState } from 'react';
+import { addressOf } from '../../app/address.ts';
+import { CopyButton } from './CopyButton.tsx';
+import type { Made } from './made.ts';
+import type { MakerDesk } from './useMaker.ts';
+
+type Listing = Extract<Made, { kind: 'listing' }>;
+
+interface ListingPartProps {
+  readonly desk: MakerDesk;
+  readonly hasCoupler: boolean;
+}
+
+/** Dimensions, drawing and structured data of one machine, for a shop page. */
+export function ListingPart({ desk, hasCoupler }: ListingPartProps) {
+  const [listing, setListing] = useState<Listing | null>(null);
+  const make = async (machine: 'implement' | 'coupler'): Promise<void> => {
+    const made = await desk.make({ kind: 'listing', machine, link: addressOf('').replace(/#$/, '') });
+    setListing(made?.kind === 'listing' ? made : null);
+  };
+  return (
+    <section className="hand-over-part" aria-labelledby="listing-title">
+      <h3 id="listing-title">For a shop page</h3>
+      <p>Dimensions with where they were measured, a drawing, and the same as structured data.</p>
+      <div className="hand-over-actions">
+        <button type="button" disabled={desk.making !== null} onClick={() => void make('implement')}>
+          Of the implement
+        </button>
+        {hasCoupler ? (
+          <button type="button" disabled={desk.making !== null} onClick={() => void make('coupler')}>
+            Of the coupler
+          </button>
+        ) : null}
+      </div>
+      {listing === null ? null : (
+        <>
+          <textarea aria-label="HTML of the listing" rows={8} readOnly value={listing.html} />
+          <div className="hand-over-actions">
+            <CopyButton words="Copy all of it" text={`${listing.html}\n${listing.structured}`} />
+            <CopyButton words="Copy without its style" text={listing.bareHtml} />
+            <CopyButton words="Copy the structured data" text={listing.structured} />
+          </div>
+        </>
+      )}
+    </section>
+  );
+}
