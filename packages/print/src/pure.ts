@@ -6,3 +6,4 @@ export type { PaperName } from './pdf/paper.ts';
 export { fileReference } from './sheet/content/reference.ts';
 export type { Judged, SheetOptions } from './sheet/options.ts';
 export { sheetPdf, type SheetPdf } from './sheet/sheetPdf.ts';
+export { handOver, type DrawingFormat, type HandedOver, type HandOverAsked, type Wanted } from './handing/handOver.ts';

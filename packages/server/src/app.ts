@@ -8,6 +8,7 @@ import { revisionTag, tagged } from './http/tags.ts';
 import { answerRoutes } from './routes/answers.ts';
 import { checkRoutes } from './routes/check.ts';
 import { customerRoutes } from './routes/customers.ts';
+import { handOverRoutes } from './routes/handover.ts';
 import { historyRoutes } from './routes/history.ts';
 import { importRoutes } from './routes/imports.ts';
 import { keepingRoutes } from './routes/keeping.ts';
@@ -22,6 +23,7 @@ import { site } from './site/site.ts';
 function routesOver(desk: Desk) {
   return emptyApi()
     .route('/api', checkRoutes(desk))
+    .route('/api', handOverRoutes(desk))
     .route('/api', recordRoutes(desk))
     .route('/api', readingRoutes(desk))
     .route('/api', historyRoutes(desk))

@@ -62,12 +62,18 @@ export async function openServer(options: ServerOptions): Promise<Server> {
     async close() {
       const closed = new Promise<void>((resolve) => http.close(() => resolve()));
       http.closeIdleConnections();
-      await Promise.all([closed, imports.close(), recheck.close()]);
+      await Promise.all([imports.close(), recheck.close()]);
+      // A browser keeps connections open on which it has asked for nothing yet: whatever is not answered by then is cut off.
+      const cut = setTimeout(() => http.closeAllConnections(), graceMs);
+      await closed;
+      clearTimeout(cut);
       await assessors.close();
     },
   };
 }
 
+/** How long requests may still take once the server is to end and nothing else is being written [ms]. */
+const graceMs = 5_000;
 /** How long an Idempotency-Key is remembered [ms]. */
 const rememberedMs = 30 * 86_400_000;
 

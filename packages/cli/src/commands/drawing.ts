@@ -1,24 +1,22 @@
 import { assess } from '@hitchwright/core/assess';
-import { sceneToSvg, sideView, type Scene } from '@hitchwright/core/drawings';
+import { sceneToSvg, trueViews, type Scene, type ViewName } from '@hitchwright/core/drawings';
 import type { PaperName } from '@hitchwright/print';
 import { askedFor, readFile, refuse, systemFor } from '../asked.ts';
-import { sceneOf, writeOut, type DrawingName, type Drawn } from '../drawing.ts';
+import { sceneOf, writeOut, type Drawn } from '../drawing.ts';
 import { UsageError } from '../exit.ts';
 import { dateAsked, outAsked, paperAsked } from './printed.ts';
 
-/** Every view by its name, and whether its lengths are true ones, as a DXF wants them. */
-const views: Readonly<
-  Record<string, { readonly scene: (file: string, drawn: Drawn) => Scene; readonly isTrue: boolean }>
-> = {
-  rear: view('svg', true),
-  side: { scene: sideScene, isTrue: true },
-  lift: view('side', true),
-  top: view('top', true),
-  shaft: view('shaft', true),
-  plots: view('plots', false),
-  'drive-plots': view('drive-plots', false),
-  balance: view('balance', false),
-  slope: view('slope', false),
+/** Every view by the word that asks for it. */
+const views: Readonly<Record<string, ViewName>> = {
+  rear: 'rear',
+  side: 'side',
+  lift: 'lift',
+  top: 'top',
+  shaft: 'shaft',
+  plots: 'plots',
+  'drive-plots': 'drivePlots',
+  balance: 'balance',
+  slope: 'slope',
 };
 
 const formats = ['svg', 'dxf', 'pdf'] as const;
@@ -27,8 +25,8 @@ const formats = ['svg', 'dxf', 'pdf'] as const;
 export async function drawingCommand(words: readonly string[]): Promise<number> {
   const asked = askedFor('drawing', words, ['view', 'out', 'paper', 'date']);
   const { format, file } = outAsked('drawing', asked, formats);
-  const { scene, isTrue } = viewAsked(asked.files['view']);
-  if (format === 'dxf' && !isTrue)
+  const view = viewAsked(asked.files['view']);
+  if (format === 'dxf' && !trueViews.includes(view))
     throw new UsageError('A DXF has true lengths: take --view rear, side, lift, top or shaft, or another format.');
   const sheet = { paper: paperAsked(asked), date: dateAsked(asked) };
   const reading = readFile(asked.file);
@@ -37,21 +35,11 @@ export async function drawingCommand(words: readonly string[]): Promise<number> 
   if (!assessment.ok) return refuse(assessment.errors, asked.json);
   const { setup } = reading;
   const drawn: Drawn = { setup, answer: assessment.answer, system: systemFor(asked, setup), format: 'print' };
-  writeOut(file, await contentOf(scene(file, drawn), format, sheet));
+  writeOut(file, await contentOf(sceneOf(view, file, drawn), format, sheet));
   return 0;
 }
 
-function view(name: DrawingName, isTrue: boolean) {
-  return { scene: (file: string, drawn: Drawn): Scene => sceneOf(name, file, drawn), isTrue };
-}
-
-/** One height of the lift; what is missing for it is what is missing for the three. */
-function sideScene(file: string, drawn: Drawn): Scene {
-  const { setup, answer, system } = drawn;
-  return sideView(setup, answer, { system, format: 'print' }) ?? sceneOf('side', file, drawn);
-}
-
-function viewAsked(name: string | undefined) {
+function viewAsked(name: string | undefined): ViewName {
   const found = name !== undefined && Object.hasOwn(views, name) ? views[name] : undefined;
   if (found === undefined) throw new UsageError(`--view takes one of: ${Object.keys(views).join(', ')}.`);
   return found;

@@ -34,5 +34,6 @@ export type {
 } from './scene.ts';
 export type { Format } from './sheet.ts';
 export { sceneToSvg, type SvgOptions } from './svg/sceneToSvg.ts';
+export { trueViews, undrawnWords, viewNames, viewOf, type DrawnHow, type ViewName } from './views.ts';
 export { tapeDrawing, tapeWords, type TapeOptions } from './tape/tapeDrawing.ts';
 export type { TapeWords } from './tape/words.ts';

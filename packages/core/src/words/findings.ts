@@ -138,6 +138,19 @@ function isSamePrint(one: string, other: string): boolean {
   return firstUnit(one) === firstUnit(other);
 }
 
+/**
+ * What a finding that holds has to spare, where its sentence says so; else null.
+ *
+ * @param finding the finding [record]
+ * @param system unit system to write in [us | metric]
+ * @returns the size of what is left, as its sentence has it, or null [text]
+ */
+export function spareOf(finding: Finding, system: UnitSystem): string | null {
+  const low = finding.status === 'pass' ? (finding.margin?.low ?? null) : null;
+  const isSaid = checkWords[finding.id].holds.includes('{m}');
+  return low === null || low < 0 || !isSaid ? null : size(low, finding, system);
+}
+
 function holdsSentence(finding: Finding, system: UnitSystem): string {
   const { low } = finding.margin ?? { low: null };
   if (low !== null && low < 0 && topicOf(finding.id) === 'lifts')

@@ -25,7 +25,7 @@ export { balanceRemarks } from './balanceRemarks.ts';
 export { agreementText, doubtText, secondReadingText } from './readings.ts';
 export { setPriceText } from './setPrice.ts';
 export { cautionWords } from './cautions.ts';
-export { missOf, sentenceOf, shortOf, titleOf } from './findings.ts';
+export { missOf, sentenceOf, shortOf, spareOf, titleOf } from './findings.ts';
 export { fieldOf, howToMeasure, labelOf } from './labels.ts';
 export { sentenceCase } from './sentenceCase.ts';
 export { mountingNames, mountingReasons } from './mounting.ts';

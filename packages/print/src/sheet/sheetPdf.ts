@@ -15,8 +15,7 @@ import type { Press } from './press.ts';
 import { closing } from './regions/closing.ts';
 import { drawing } from './regions/drawings.ts';
 import { head } from './regions/head.ts';
-import { figureItems, groupHeading, listItems, notCheckedItems, noteItems, sentenceItems } from './regions/notes.ts';
-import { readingTable } from './regions/readingTable.ts';
+import { groupHeading, listItems, notCheckedItems, noteItems, readingItems, sentenceItems } from './regions/notes.ts';
 import { titleBlock, type TitleCell } from './titleBlock.ts';
 
 /** A sheet that was printed. */
@@ -78,9 +77,7 @@ function fill(plan: Plan, press: Press, judged: Judged, options: SheetOptions): 
   const heading = headingOf(press);
   plan.flow('notes', notesAndCures(press, judged, options), heading);
   plan.flushFloats();
-  const { rows, lists } = readingsOf(judged.setup, options.system);
-  plan.table('readings', readingTable(press, rows));
-  plan.flow('figures', inTwo(figureItems(press, lists)), heading);
+  plan.flow('readings', inTwo(readingItems(press, readingsOf(judged.setup, options.system))), heading);
 }
 
 function headingOf(press: Press): HeadingFor {

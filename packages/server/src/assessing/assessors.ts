@@ -2,7 +2,8 @@ import { Worker } from 'node:worker_threads';
 import { gzip } from 'node:zlib';
 import { HttpRefusal } from '../http/refusal.ts';
 import { hashOf } from '../http/once.ts';
-import type { Question, Worked } from './work.ts';
+import type { HandedOver, HandOverAsked } from '@hitchwright/print';
+import type { Message, Question, Worked } from './work.ts';
 
 /** An answer that was worked out; once it is remembered, with the bytes of its text packed for whoever takes them so. */
 export type Answered = Worked & { packed?: Uint8Array };
@@ -13,13 +14,14 @@ export interface Assessors {
   ask(text: string, question: Question): Promise<Answered>;
   /** For nobody in particular: never in the way of somebody who waits. */
   askInBackground(text: string, question: Question): Promise<Worked>;
+  /** Makes what is handed over of a setup. */
+  handOver(asked: HandOverAsked): Promise<HandedOver>;
   close(): Promise<void>;
 }
 
 interface Asked {
-  readonly text: string;
-  readonly question: Question;
-  readonly resolve: (worked: Worked) => void;
+  readonly message: Message;
+  readonly resolve: (reply: never) => void;
   readonly reject: (problem: unknown) => void;
 }
 
@@ -38,11 +40,12 @@ export function openAssessors(): Assessors {
       const key = hashOf(`${JSON.stringify(question)} ${text}`);
       const before = known.get(key);
       if (before !== undefined) return before;
-      const answer = await front.ask(text, question);
+      const answer = await front.ask<Answered>({ text, question });
       known.put(key, answer);
       return answer;
     },
-    askInBackground: (text, question) => back.ask(text, question),
+    askInBackground: (text, question) => back.ask({ text, question }),
+    handOver: (asked) => front.ask({ handOver: asked }),
     close: async () => {
       await Promise.all([front.close(), back.close()]);
     },
@@ -70,9 +73,9 @@ function openThread() {
   };
   const started = (): Worker => {
     const made = new Worker(new URL('./thread.mjs', import.meta.url));
-    made.on('message', (message: Worked | { readonly fault: string }) =>
+    made.on('message', (reply: object) =>
       settle(({ resolve, reject }) =>
-        'fault' in message ? reject(new Error(`The engine is broken: ${message.fault}`)) : resolve(message),
+        'fault' in reply ? reject(new Error(`The engine is broken: ${String(reply.fault)}`)) : resolve(reply as never),
       ),
     );
     made.on('error', (problem) => broken(made, problem));
@@ -85,7 +88,7 @@ function openThread() {
     now = waiting.shift() ?? null;
     if (now === null) return;
     worker ??= started();
-    worker.postMessage({ text: now.text, question: now.question });
+    worker.postMessage(now.message);
     const slow = worker;
     timer = setTimeout(() => {
       broken(slow, tooLong);
@@ -93,13 +96,13 @@ function openThread() {
     }, longest);
   };
   return {
-    ask: (text: string, question: Question): Promise<Worked> =>
+    ask: <Reply>(message: Message): Promise<Reply> =>
       new Promise((resolve, reject) => {
         if (waiting.length >= mostWaiting) {
           reject(tooMany);
           return;
         }
-        waiting.push({ text, question, resolve, reject });
+        waiting.push({ message, resolve, reject });
         next();
       }),
     async close(): Promise<void> {

@@ -3,6 +3,7 @@ import { answerFrom, judgeSetup, type Answer } from '@hitchwright/core/assess';
 import { answerJson } from '@hitchwright/core/contract';
 import { parseSetup, readSetupText, type InputError, type Setup, type SetupDocument } from '@hitchwright/core/records';
 import type { UnitSystem } from '@hitchwright/core/units';
+import type { HandOverAsked } from '@hitchwright/print';
 import { restWords, suggestionDetails, suggestionText, verdictWords } from '@hitchwright/core/words';
 
 /** What is asked of a setup: its answer, what to measure next, or what is kept of a saved answer. */
@@ -10,6 +11,9 @@ export type Question =
   | { readonly kind: 'check'; readonly full: boolean; readonly units: UnitSystem | null }
   | { readonly kind: 'advice'; readonly units: UnitSystem | null }
   | { readonly kind: 'keep'; readonly units: UnitSystem | null };
+
+/** What a thread is asked: a question about a setup, or something to be handed over of it. */
+export type Message = { readonly text: string; readonly question: Question } | { readonly handOver: HandOverAsked };
 
 /** What is kept of a saved answer. */
 export interface Kept {

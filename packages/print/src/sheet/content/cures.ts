@@ -10,6 +10,7 @@ import {
   steeredText,
 } from '@hitchwright/core/words';
 import type { Judged, SheetOptions } from '../options.ts';
+import { readingsOf } from './readings.ts';
 
 /** A list of the sheet under its heading. */
 export interface ListOf {
@@ -50,9 +51,17 @@ export function basisLists({ answer, setup }: Judged, { system }: SheetOptions):
   const assumed = answer.assumed.flatMap(({ path, basis }) =>
     basis === null ? [] : [sentenceCase(`${labelOf(path)}: ${basis}.`)],
   );
-  return [list('Taken for granted', assumed), list('Rules gone by', [...drive, ...steering, ...lift])].filter(
+  const { others } = readingsOf(setup, system);
+  return [list('Taken for granted', [...assumed, ...othersText(others)]), list('Rules gone by', [...drive, ...steering, ...lift])].filter(
     ({ entries }) => entries.length > 0,
   );
+}
+
+/** Figures without a source are in the setup that the sheet leads to: here they are counted. */
+function othersText(others: number): string[] {
+  if (others === 0) return [];
+  const figures = others === 1 ? 'One more figure of the setup says' : `${others} more figures of the setup say`;
+  return [`${figures} nothing of who read it, how or when, and counted as the setup has it: see the setup itself.`];
 }
 
 const allowances = {

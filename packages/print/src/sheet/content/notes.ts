@@ -1,6 +1,6 @@
 import { balloonsOf } from '@hitchwright/core/drawings';
 import type { Finding } from '@hitchwright/core/findings';
-import { openFindings, sentenceOf, titleOf } from '@hitchwright/core/words';
+import { openFindings, sentenceCase, sentenceOf, spareOf, titleOf } from '@hitchwright/core/words';
 import type { Judged, SheetOptions } from '../options.ts';
 
 /** One finding as a note of the sheet. */
@@ -15,11 +15,18 @@ export interface Note {
   readonly atFault: boolean;
 }
 
+/** A finding that holds and has no number: what it has to spare, and its sentence where no figure says it. */
+export interface HeldNote {
+  readonly title: string;
+  readonly spare: string | null;
+  readonly sentence: string | null;
+}
+
 /** The findings by where they stand on the sheet. */
 export interface Notes {
   readonly found: readonly Note[];
-  readonly holds: readonly Note[];
-  /** What was not checked, by the sentence that says what it needs: titles that share one stand together. */
+  readonly holds: readonly HeldNote[];
+  /** What was not checked, by what it needs, the heading saying the rest: titles that share it stand together. */
   readonly notChecked: readonly { readonly titles: readonly string[]; readonly sentence: string }[];
 }
 
@@ -33,28 +40,37 @@ const standings: Readonly<Partial<Record<Finding['status'], string>>> = {
 export function notesOf(judged: Judged, { system }: SheetOptions): Notes {
   const { answer, setup } = judged;
   const balloons = balloonsOf(answer);
-  const notes = openFindings(answer)
-    .filter(({ status }) => status !== 'notNeeded' && status !== 'notChecked')
-    .map((finding): Note => ({
-      number: balloons.get(finding.id) ?? null,
-      title: titleOf(finding),
-      standing: standings[finding.status] ?? null,
-      sentence: sentenceOf(finding, setup, system),
-      atFault: finding.status === 'fail' || finding.status === 'cured',
-    }));
-  const isFound = ({ number, standing }: Note): boolean => number !== null || standing !== null;
+  const findings = openFindings(answer).filter(({ status }) => status !== 'notNeeded' && status !== 'notChecked');
+  const isFound = ({ id, status }: Finding): boolean => balloons.has(id) || standings[status] !== undefined;
   const rank = ({ number }: Note): number => number ?? Infinity;
+  const found = findings.filter(isFound).map((finding): Note => ({
+    number: balloons.get(finding.id) ?? null,
+    title: titleOf(finding),
+    standing: standings[finding.status] ?? null,
+    sentence: sentenceOf(finding, setup, system),
+    atFault: finding.status === 'fail' || finding.status === 'cured',
+  }));
   return {
-    found: notes.filter(isFound).sort((a, b) => (rank(a) === rank(b) ? 0 : rank(a) - rank(b))),
-    holds: notes.filter((note) => !isFound(note)),
+    found: found.sort((a, b) => (rank(a) === rank(b) ? 0 : rank(a) - rank(b))),
+    holds: findings.filter((finding) => !isFound(finding)).map((finding) => heldNote(finding, judged, system)),
     notChecked: notCheckedOf(judged, system),
+  };
+}
+
+/** A margin below nothing that holds all the same is explained by its sentence alone. */
+function heldNote(finding: Finding, { setup }: Judged, system: SheetOptions['system']): HeldNote {
+  const isExplained = (finding.margin?.low ?? 0) < 0;
+  return {
+    title: titleOf(finding),
+    spare: spareOf(finding, system),
+    sentence: isExplained ? sentenceOf(finding, setup, system) : null,
   };
 }
 
 function notCheckedOf({ answer, setup }: Judged, system: SheetOptions['system']): Notes['notChecked'] {
   const bySentence = new Map<string, string[]>();
   for (const finding of answer.findings.filter(({ status }) => status === 'notChecked')) {
-    const sentence = sentenceOf(finding, setup, system);
+    const sentence = sentenceCase(sentenceOf(finding, setup, system).replace(/^Not checked: /, ''));
     bySentence.set(sentence, [...(bySentence.get(sentence) ?? []), titleOf(finding)]);
   }
   return [...bySentence].map(([sentence, titles]) => ({ sentence, titles }));

@@ -1,9 +1,10 @@
+import { sentenceCase } from '@hitchwright/core/words';
 import { inks, type Spot } from '../../pdf/ink.ts';
 import { paintNumber } from '../../scene/paintScene.ts';
 import { bold, settings, span, words, type Block, type Words } from '../block.ts';
 import type { ListOf } from '../content/cures.ts';
-import type { Note, Notes } from '../content/notes.ts';
-import type { FigureList } from '../content/readings.ts';
+import type { HeldNote, Note, Notes } from '../content/notes.ts';
+import type { Readings } from '../content/readings.ts';
 import type { Span } from '../../text/pieces.ts';
 import type { FlowItem } from '../flow.ts';
 import type { Press } from '../press.ts';
@@ -26,10 +27,25 @@ export function noteItems(press: Press, { found, holds }: Notes): FlowItem[] {
     ...found.map((note): FlowItem => ({ group: 'What we found', block: noteBlock(press, note) })),
     ...runOn(
       press,
-      'What holds besides',
-      holds.map(({ title, sentence }) => led(title, sentence)),
+      'What holds besides, with what there is to spare',
+      [...holds]
+        .sort((a, b) => weight(a) - weight(b))
+        .map((note, i, { length }) => held(note, i === length - 1)),
     ),
   ];
+}
+
+/** What has a figure to spare comes first, then what has a sentence, then titles alone. */
+function weight({ spare, sentence }: HeldNote): number {
+  return spare !== null ? 0 : sentence !== null ? 1 : 2;
+}
+
+/** `Reach of the top link 2 1/16 in (53 mm); ` */
+function held({ title, spare, sentence }: HeldNote, isLast: boolean): Span[] {
+  const { small } = settings;
+  const end = isLast ? '.' : '; ';
+  if (sentence !== null) return led(title, sentence);
+  return spare === null ? [span(title + end, small)] : [span(`${title} `, small), bold(spare, small), span(end, small)];
 }
 
 /** What was not checked, and what each check needs. */
@@ -57,22 +73,19 @@ function led(title: string, sentence: string): Span[] {
 
 /** A paragraph of run-on sentences ends with the sentence that fills this many lines: columns break between paragraphs. */
 const fullParagraph = 5;
-/** Figures need no such rest for the eye. */
-const fullOfFigures = 20;
 
 /** Sentences run on in paragraphs, none of which is torn between columns. */
 function runOn(
   { ink, tags }: Press,
   group: string,
   sentences: readonly (readonly Span[])[],
-  full = fullParagraph,
 ): FlowItem[] {
   const paragraphs: Words[] = [];
   let open: readonly Span[] = [];
   sentences.forEach((sentence, i) => {
     open = [...open, ...sentence];
     const set = words(ink.faces, open, settings.small, columnWidth);
-    if (set.lines.length < full && i < sentences.length - 1) return;
+    if (set.lines.length < fullParagraph && i < sentences.length - 1) return;
     paragraphs.push(set);
     open = [];
   });
@@ -133,16 +146,16 @@ function entryBlock({ ink, tags }: Press, text: string, sign: string | null): Bl
   return { height: set.height, paint };
 }
 
-/** Figures of each machine, run on. */
-export function figureItems(press: Press, lists: readonly FigureList[]): FlowItem[] {
+/** Readings run on behind how they were taken. */
+export function readingItems(press: Press, { lists }: Readings): FlowItem[] {
   const { small } = settings;
-  const figures = lists.flatMap(({ machine, figures }) =>
-    figures.map(({ label, value }, i) => [
-      ...(i === 0 ? [bold(`${machine}: `, small)] : []),
-      span(label, small),
-      bold(` ${value}`, small),
-      span(i < figures.length - 1 ? '; ' : '. ', small),
+  const readings = lists.flatMap(({ how, readings }) =>
+    readings.map(({ label, value }, i) => [
+      ...(i === 0 ? [bold(`${sentenceCase(how)}: `, small)] : []),
+      span(`${label} `, small),
+      bold(value, small),
+      span(i < readings.length - 1 ? '; ' : '. ', small),
     ]),
   );
-  return runOn(press, 'Other figures of the setup', figures, fullOfFigures);
+  return runOn(press, 'Measured: how, by whom, when', readings);
 }

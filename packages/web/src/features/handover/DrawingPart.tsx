@@ -1,15 +1,13 @@
 import { useState } from 'react';
 import { download } from '../../app/download.ts';
-import { formats, views, type Format, type View } from './made.ts';
+import type { DrawingFormat } from '@hitchwright/print/pure';
+import { formats, views } from './made.ts';
 import type { MakerDesk } from './useMaker.ts';
-
-const viewNames = Object.keys(views) as readonly View[];
-const formatNames: Readonly<Record<Format, string>> = { pdf: 'PDF', svg: 'SVG', dxf: 'DXF, in millimetres' };
 
 /** One drawing at true scale, as a file. */
 export function DrawingPart({ desk }: { readonly desk: MakerDesk }) {
-  const [view, setView] = useState<View>('rear');
-  const make = async (format: Format): Promise<void> => {
+  const [view, setView] = useState<(typeof views)[number][0]>('rear');
+  const make = async (format: DrawingFormat): Promise<void> => {
     const made = await desk.make({ kind: 'drawing', view, format });
     if (made?.kind === 'file') download(made.name, made.bytes, made.type);
   };
@@ -21,11 +19,11 @@ export function DrawingPart({ desk }: { readonly desk: MakerDesk }) {
           <span>View</span>
           <select
             value={view}
-            onChange={({ target }) => setView(viewNames.find((one) => one === target.value) ?? view)}
+            onChange={({ target }) => setView(views.find(([one]) => one === target.value)?.[0] ?? view)}
           >
-            {viewNames.map((one) => (
+            {views.map(([one, words]) => (
               <option key={one} value={one}>
-                {views[one]}
+                {words}
               </option>
             ))}
           </select>
@@ -40,16 +38,16 @@ interface FormatButtonsProps {
   /** What is made, for those who hear it. */
   readonly of: string;
   readonly isBusy: boolean;
-  readonly onMake: (format: Format) => void;
+  readonly onMake: (format: DrawingFormat) => void;
 }
 
 /** A press for each format. */
 export function FormatButtons({ of, isBusy, onMake }: FormatButtonsProps) {
   return (
     <div className="hand-over-actions">
-      {formats.map((format) => (
+      {formats.map(([format, words]) => (
         <button key={format} type="button" disabled={isBusy} onClick={() => onMake(format)}>
-          {formatNames[format]}
+          {words}
           <span className="unseen"> of the {of}</span>
         </button>
       ))}

@@ -1,10 +1,8 @@
 import { useState } from 'react';
 import { addressOf } from '../../app/address.ts';
 import { CopyButton } from './CopyButton.tsx';
-import type { Made } from './made.ts';
+import type { Listing } from '@hitchwright/core/handover';
 import type { MakerDesk } from './useMaker.ts';
-
-type Listing = Extract<Made, { kind: 'listing' }>;
 
 interface ListingPartProps {
   readonly desk: MakerDesk;
@@ -16,7 +14,7 @@ export function ListingPart({ desk, hasCoupler }: ListingPartProps) {
   const [listing, setListing] = useState<Listing | null>(null);
   const make = async (machine: 'implement' | 'coupler'): Promise<void> => {
     const made = await desk.make({ kind: 'listing', machine, link: addressOf('').replace(/#$/, '') });
-    setListing(made?.kind === 'listing' ? made : null);
+    setListing(made?.kind === 'listing' ? made.listing : null);
   };
   return (
     <section className="hand-over-part" aria-labelledby="listing-title">
@@ -36,9 +34,9 @@ export function ListingPart({ desk, hasCoupler }: ListingPartProps) {
         <>
           <textarea aria-label="HTML of the listing" rows={8} readOnly value={listing.html} />
           <div className="hand-over-actions">
-            <CopyButton words="Copy all of it" text={`${listing.html}\n${listing.structured}`} />
+            <CopyButton words="Copy all of it" text={`${listing.html}\n${listing.script}`} />
             <CopyButton words="Copy without its style" text={listing.bareHtml} />
-            <CopyButton words="Copy the structured data" text={listing.structured} />
+            <CopyButton words="Copy the structured data" text={listing.script} />
           </div>
         </>
       )}

@@ -1,11 +1,11 @@
 import { download } from '../../app/download.ts';
 import { FormatButtons } from './DrawingPart.tsx';
-import type { Format } from './made.ts';
+import type { DrawingFormat } from '@hitchwright/print/pure';
 import type { MakerDesk } from './useMaker.ts';
 
 /** Where the pins would have to sit for this implement to take this coupler. */
 export function PinPlanPart({ desk }: { readonly desk: MakerDesk }) {
-  const make = async (format: Format): Promise<void> => {
+  const make = async (format: DrawingFormat): Promise<void> => {
     const made = await desk.make({ kind: 'pinPlan', format });
     if (made?.kind === 'file') download(made.name, made.bytes, made.type);
   };

@@ -3,10 +3,8 @@ import type { SetupDocument } from '@hitchwright/core/records';
 import { useState } from 'react';
 import { addressOf } from '../../app/address.ts';
 import { CopyButton } from './CopyButton.tsx';
-import type { Made } from './made.ts';
+import type { Reply } from '@hitchwright/core/handover';
 import type { MakerDesk } from './useMaker.ts';
-
-type Reply = Extract<Made, { kind: 'reply' }>;
 
 interface ReplyPartProps {
   readonly desk: MakerDesk;
@@ -20,8 +18,8 @@ export function ReplyPart({ desk, document }: ReplyPartProps) {
   const draft = async (): Promise<void> => {
     const made = await desk.make({ kind: 'reply', link: addressOf(linkOf(document)) });
     if (made?.kind !== 'reply') return;
-    setReply(made);
-    setText(made.text);
+    setReply(made.reply);
+    setText(made.reply.text);
   };
   return (
     <section className="hand-over-part" aria-labelledby="reply-title">

@@ -17,7 +17,11 @@ export function SheetPart({ desk }: SheetPartProps) {
   const [customer, setCustomer] = useState('');
   const make = async (): Promise<void> => {
     const site = addressOf('').replace(/#$/, '');
-    const made = await desk.make({ kind: 'sheet', customer: customer.trim(), issuer: asks.trim(), site });
+    const names = {
+      ...(customer.trim() === '' ? {} : { customer: customer.trim() }),
+      ...(asks.trim() === '' ? {} : { issuer: asks.trim() }),
+    };
+    const made = await desk.make({ kind: 'sheet', site, ...names });
     if (made?.kind === 'file') download(made.name, made.bytes, made.type);
   };
   return (

@@ -1,11 +1,12 @@
-import { makeOf } from './making.ts';
+import { handOver } from '@hitchwright/print/pure';
+import { withFonts } from './fonts.ts';
 import type { Asked, Made } from './made.ts';
 
 self.addEventListener('message', ({ data }: MessageEvent<Asked>) => void answer(data));
 
 /** A fault is told and never looks like something that was made. */
 async function answer(asked: Asked): Promise<void> {
-  const made = await makeOf(asked).catch((problem: unknown): Made => ({
+  const made: Made = await withFonts((fonts) => handOver(asked, fonts)).catch((problem: unknown): Made => ({
     kind: 'fault',
     message: problem instanceof Error ? problem.message : String(problem),
   }));

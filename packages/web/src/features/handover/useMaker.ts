@@ -1,9 +1,9 @@
 import type { SetupDocument } from '@hitchwright/core/records';
-import type { PaperName } from '@hitchwright/print/pure';
+import type { PaperName, Wanted } from '@hitchwright/print/pure';
 import { useEffect, useRef, useState } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
 import { today } from '../../app/today.ts';
-import type { Made, Wanted } from './made.ts';
+import type { Made, Problem } from './made.ts';
 import { openMaker } from './maker.ts';
 
 /** What makes things of a setup, and what it has made last. */
@@ -11,10 +11,10 @@ export interface MakerDesk {
   readonly paper: PaperName;
   /** What is being made. */
   readonly making: Wanted['kind'] | null;
-  readonly problem: Exclude<Made, { kind: 'file' | 'reply' | 'listing' }> | null;
+  readonly problem: Problem | null;
   choosePaper(paper: PaperName): void;
   /** Makes something; null where it could not be made, which then is the problem. */
-  make(wanted: Wanted): Promise<Extract<Made, { kind: 'file' | 'reply' | 'listing' }> | null>;
+  make(wanted: Wanted): Promise<Exclude<Made, Problem> | null>;
 }
 
 /** Letter is usual where inches are. */
@@ -42,7 +42,7 @@ export function useMaker(document: SetupDocument): MakerDesk {
       maker.current ??= openMaker();
       const made = await maker.current.ask({ document, system, paper, date: today(), wanted });
       setMaking(null);
-      if (made.kind === 'file' || made.kind === 'reply' || made.kind === 'listing') return made;
+      if (made.kind !== 'refused' && made.kind !== 'errors' && made.kind !== 'fault') return made;
       setProblem(made);
       return null;
     },

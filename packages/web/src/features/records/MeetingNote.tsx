@@ -1,12 +1,15 @@
+import { usePreferences } from '../../app/preferences.ts';
+import { fieldName, valueWords } from '../history/valueWords.ts';
 import { kindWords } from './kinds.ts';
-import { fieldWords, plainText } from './plainWords.ts';
 import type { Answered, Change } from './recordTypes.ts';
 import type { RecordDesk } from './useRecord.ts';
 
 /** Somebody was first: what one wanted beside how it stands now, and which of them shall hold. Nothing is lost meanwhile. */
-export function MeetingNote({ desk: { meeting, settle } }: { readonly desk: RecordDesk }) {
+export function MeetingNote({ desk: { record, meeting, settle } }: { readonly desk: RecordDesk }) {
+  const { system } = usePreferences();
   if (meeting === null) return null;
   const { now, change } = meeting;
+  const { kind } = record;
   return (
     <div className="trouble" role="alert">
       <p>
@@ -24,9 +27,9 @@ export function MeetingNote({ desk: { meeting, settle } }: { readonly desk: Reco
         <tbody>
           {wantedIn(change).map(([field, value]) => (
             <tr key={field}>
-              <th scope="row">{fieldWords(field)}</th>
-              <td>{plainText(value)}</td>
-              <td>{plainText(standing(now, field))}</td>
+              <th scope="row">{fieldName(kind, field)}</th>
+              <td>{valueWords(kind, field, value, system)}</td>
+              <td>{valueWords(kind, field, standing(now, field), system)}</td>
             </tr>
           ))}
         </tbody>

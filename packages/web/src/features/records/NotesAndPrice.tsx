@@ -16,7 +16,7 @@ export function NotesAndPrice({ desk }: { readonly desk: RecordDesk }) {
       {kind === 'part' || kind === 'weight' ? <PartKind desk={desk} /> : null}
       {kind === 'customer' ? (
         <>
-          <TextField desk={desk} field="contact.telephone" words="Telephone" />
+          <TextField desk={desk} field="contact.phone" words="Telephone" />
           <TextField desk={desk} field="contact.email" words="E-mail" />
           <TextField desk={desk} field="contact.address" words="Address" />
         </>

@@ -5,8 +5,6 @@ type Said<T> = Exclude<Spoken<T>, { hitchwright: 1; errors: unknown[] }>;
 
 /** A record with its readings and what it stands on, as the server has it. */
 export type Answered = Said<ReturnType<(typeof yard.records)[':id']['$get']>>;
-/** One thing that changed in a record. */
-export type HistoryLine = Said<ReturnType<(typeof yard.records)[':id']['history']['$get']>>['items'][number];
 /** A page of records. */
 type RecordPage = Said<ReturnType<(typeof yard.records)['$get']>>;
 /** A record without its readings. */
