@@ -53,6 +53,7 @@ test('every record is listed, and found as its name is typed', async ({ page }) 
   await expect(page.getByRole('status').filter({ hasText: 'nothing is called this' })).toBeVisible();
   await page.getByRole('searchbox').fill('');
   await page.getByRole('link', { name: 'Couplers' }).click();
+  await expect(page.getByRole('status').filter({ hasText: /^\d records\.$/ })).toBeVisible();
   for (const item of await page.getByRole('listitem').all()) await expect(item).toContainText('coupler');
 });
 

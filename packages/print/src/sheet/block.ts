@@ -24,12 +24,12 @@ function setting(family: Style['family'], weight: Style['weight'], points: numbe
 /** Every setting of words on paper: nothing is smaller than 8.5 points. */
 export const settings = {
   verdict: setting('national-park', 700, 24, 27),
-  unchecked: setting('national-park', 500, 15, 19),
-  because: setting('source-sans-3', 700, 12, 15),
-  heading: setting('national-park', 600, 10.5, 13.4),
+  unchecked: setting('national-park', 500, 13, 16),
+  because: setting('source-sans-3', 700, 11.5, 13.8),
+  heading: setting('national-park', 600, 10.5, 12.6),
   answer: setting('national-park', 600, 11.5, 14),
-  body: setting('source-sans-3', 400, 9.5, 11.6),
-  small: setting('source-sans-3', 400, 8.5, 10.2),
+  body: setting('source-sans-3', 400, 9.5, 11.2),
+  small: setting('source-sans-3', 400, 8.5, 9.9),
   label: setting('national-park', 500, 8.5, 11),
   cell: setting('national-park', 600, 11, 13),
 } as const;

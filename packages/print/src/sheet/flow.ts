@@ -34,7 +34,7 @@ export interface TwoLists {
 }
 
 /** Room over a column, between blocks, and over a heading [mm]. */
-const gaps = { edge: 2.2, block: 0.6, heading: 1.8 } as const;
+const gaps = { edge: 1.5, block: 0.4, heading: 1.2 } as const;
 
 /**
  * Fills two columns: the left list on the left, the right one beside it; what is too long for its own column goes on under

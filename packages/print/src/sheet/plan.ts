@@ -22,7 +22,7 @@ export const ruleName = 'rule';
 const tolerance = 1e-6;
 
 /** With less room than this neither a list nor a table is begun [mm]. */
-const leastRoom = 32;
+const leastRoom = 16;
 
 /** Where in its column the text of the right half begins, and padding [mm]. */
 const pad = 3.5;

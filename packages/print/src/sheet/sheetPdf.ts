@@ -49,13 +49,8 @@ export async function sheetPdf(judged: Judged, options: SheetOptions): Promise<S
   const title = (page: string): Block => titleBlock(press, cellsOf(judged, options, page), frameWidth);
   const plan = new Plan(press, frame, strip(1, 1).height);
   fill(plan, press, judged, options);
-  const last = closing(press, reference, options);
-  const titleHeight = title('1 of 1').height;
-  const cautions = inTwo(listItems(press, [cautionList(judged.answer)]));
-  const heading = headingOf(press);
-  plan.keepTogether(cautions, heading, last.height + titleHeight);
-  plan.flow('cautions', cautions, heading);
-  plan.addLast('closing', last, titleHeight);
+  const cautions = judged.answer.cautions.map((id) => cautionWords[id]);
+  plan.addLast('closing', closing(press, { cautions, reference, options }), title('1 of 1').height);
   paintPages(plan, pdf, frame, (page) =>
     page < plan.pages ? strip(page, plan.pages) : title(`${page} of ${plan.pages}`),
   );
@@ -101,10 +96,6 @@ function notesAndCures(press: Press, judged: Judged, options: SheetOptions): Two
     ],
     begun: [],
   };
-}
-
-function cautionList({ cautions }: Judged['answer']): ListOf {
-  return { heading: 'Cautions', entries: cautions.map((id) => cautionWords[id]), mark: 'caution' };
 }
 
 /** One list over both columns: its own end goes on at the right. */

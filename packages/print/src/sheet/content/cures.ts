@@ -16,8 +16,8 @@ import { readingsOf } from './readings.ts';
 export interface ListOf {
   readonly heading: string;
   readonly entries: readonly string[];
-  /** Entries to choose from are lettered a, b, c ...; a caution has its sign. */
-  readonly mark: 'letters' | 'caution' | null;
+  /** Entries to choose from are lettered a, b, c ... */
+  readonly mark: 'letters' | null;
 }
 
 /** What cures it, what may, other ways, what to measure; lists without an entry are left out. */

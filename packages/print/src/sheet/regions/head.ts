@@ -10,7 +10,10 @@ import { paintMark } from './marks.ts';
 
 /** Width of the verdict's compartment, and padding [mm]. */
 const [verdictWidth, pad] = [106, 3.5];
-const mark = { verdict: 9, unchecked: 6, topic: 5 } as const;
+const mark = { verdict: 9, unchecked: 5.2, topic: 5 } as const;
+
+/** Room over and under the verdict's words [mm]. */
+const over = 2;
 
 /** The verdict with its reason, and the four answers beside it. */
 export function head(press: Press, judged: Judged, options: SheetOptions): Block {
@@ -35,9 +38,9 @@ function verdictBlock({ ink, tags }: Press, judged: Judged, { system }: SheetOpt
   const question = set(questionOf(judged), settings.body, room);
   const because = set(becauseOf(judged.answer, judged.setup, system) ?? '', settings.because, room);
   const unchecked = set(uncheckedText(judged) ?? '', settings.unchecked, room - mark.unchecked - 3);
-  const gaps = 2 * pad + (because.height > 0 ? 1 : 0) + (unchecked.height > 0 ? 1.5 : 0);
+  const gaps = 2 * over + (because.height > 0 ? 1 : 0) + (unchecked.height > 0 ? 1.5 : 0);
   const paint = ([x, y]: Spot): void => {
-    let top = y + pad;
+    let top = y + over;
     tags.leaf('P', () => question.write(ink, [x + pad, top]));
     top += question.height;
     tags.artifact(() => paintMark(ink, judged.answer.verdict, [x + pad, top + 0.5], mark.verdict));

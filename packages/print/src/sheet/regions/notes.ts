@@ -122,7 +122,7 @@ export function listItems(press: Press, lists: readonly ListOf[]): FlowItem[] {
   return lists.flatMap(({ heading, entries, mark }) =>
     entries.map((text, i): FlowItem => ({
       group: heading,
-      block: entryBlock(press, text, mark === null ? null : mark === 'letters' ? letterOf(i) : '!'),
+      block: entryBlock(press, text, mark === null ? null : letterOf(i)),
     })),
   );
 }
@@ -133,11 +133,11 @@ function letterOf(index: number): string {
   return index < 26 ? letter : letterOf(Math.floor(index / 26) - 1) + letter;
 }
 
-function entryBlock({ ink, tags }: Press, text: string, sign: string | null): Block {
-  const setting = sign === null || sign === '!' ? settings.small : settings.body;
-  const from = sign === null ? 0 : sign === '!' ? 3 : indent;
+function entryBlock({ ink, tags }: Press, text: string, letter: string | null): Block {
+  const setting = letter === null ? settings.small : settings.body;
+  const from = letter === null ? 0 : indent;
   const set = words(ink.faces, [span(text, setting)], setting, columnWidth - from);
-  const mark = sign === null ? null : words(ink.faces, [bold(sign, settings.answer)], setting, indent);
+  const mark = letter === null ? null : words(ink.faces, [bold(letter, settings.answer)], setting, indent);
   const paint = ([x, y]: Spot): void =>
     tags.leaf('P', () => {
       mark?.write(ink, [x, y]);
