@@ -14,7 +14,7 @@ function nodesOf(tree: unknown): Node[] {
   return node === null ? [] : [node, ...(node.children ?? []).flatMap(nodesOf)];
 }
 
-test('the sheet is tagged: title, language, headings, tables, drawings told in words', async () => {
+test('the sheet is tagged: title, language, headings, paragraphs, drawings told in words', async () => {
   const one = judged(example('tiller-driven-on-coupler'));
   const { bytes } = await sheetPdf(one, usual);
   const read = await readPdf(bytes);
@@ -23,9 +23,7 @@ test('the sheet is tagged: title, language, headings, tables, drawings told in w
   expect(read).toMatchObject({ title: 'Wickset 60-in tiller, Ostrey 35, Pellin U-28', language: 'en', isTagged: true });
   expect(count('H1')).toBe(1);
   expect(count('H2')).toBeGreaterThan(5);
-  expect(count('Table')).toBeGreaterThan(0);
-  expect(count('TH')).toBe(4 * count('Table'));
-  expect(count('TD') % 4).toBe(0);
+  expect(count('P')).toBeGreaterThan(20);
   const figures = nodes.filter(({ role }) => role === 'Figure');
   expect(figures).toHaveLength(3);
   for (const { alt } of figures) expect(alt?.length).toBeGreaterThan(200);

@@ -26,11 +26,11 @@ export const settings = {
   verdict: setting('national-park', 700, 24, 27),
   unchecked: setting('national-park', 500, 13, 16),
   because: setting('source-sans-3', 700, 11.5, 13.8),
-  heading: setting('national-park', 600, 10.5, 12.6),
+  heading: setting('national-park', 600, 10.5, 12.2),
   answer: setting('national-park', 600, 11.5, 14),
   body: setting('source-sans-3', 400, 9.5, 11.2),
   small: setting('source-sans-3', 400, 8.5, 9.9),
-  label: setting('national-park', 500, 8.5, 11),
+  label: setting('national-park', 500, 8.5, 10.2),
   cell: setting('national-park', 600, 11, 13),
 } as const;
 

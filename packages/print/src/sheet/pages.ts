@@ -30,7 +30,7 @@ export function footStrip(press: Press, parts: readonly string[], width: number)
   const { label } = settings;
   const set = words(press.ink.faces, [span(parts.join(' · '), label)], label, width - 2 * pad);
   return {
-    height: set.height + 2,
-    paint: ([x, y]) => press.tags.artifact(() => set.write(press.ink, [x + pad, y + 1])),
+    height: set.height + 1.4,
+    paint: ([x, y]) => press.tags.artifact(() => set.write(press.ink, [x + pad, y + 0.7])),
   };
 }

@@ -93,13 +93,6 @@ export class Plan {
     }
   }
 
-  /** Turns the page where two lists and a block of a height would not stand on it together, but would on a fresh one. */
-  keepTogether(lists: TwoLists, heading: HeadingFor, height: number): void {
-    const needed = flowInto(lists, heading, Infinity).height + height - this.foot;
-    const fresh = this.frame.height - this.foot;
-    if (!this.isFresh() && needed > this.room() && needed <= fresh) this.turn();
-  }
-
   /** A table over as many pages as it takes. */
   table(name: string, table: Table): void {
     let from = 0;

@@ -2,12 +2,12 @@ import { cautionWords, remarksOn } from '@hitchwright/core/words';
 import { openPdf } from '../pdf/openPdf.ts';
 import { frameOf, frameWidth, papers } from '../pdf/paper.ts';
 import type { Block } from './block.ts';
-import { basisLists, cureLists, type ListOf } from './content/cures.ts';
+import { basisLists, cureLists } from './content/cures.ts';
 import { notesOf } from './content/notes.ts';
 import { readingsOf } from './content/readings.ts';
 import { referenceOf } from './content/reference.ts';
 import { scenesOf } from './content/scenes.ts';
-import type { FlowItem, HeadingFor, TwoLists } from './flow.ts';
+import type { HeadingFor, TwoLists } from './flow.ts';
 import type { Judged, SheetOptions } from './options.ts';
 import { footStrip, paintPages } from './pages.ts';
 import { drawingName, Plan, type PlacedBlock } from './plan.ts';
@@ -48,9 +48,11 @@ export async function sheetPdf(judged: Judged, options: SheetOptions): Promise<S
   const strip = runningFoot(press, judged, options);
   const title = (page: string): Block => titleBlock(press, cellsOf(judged, options, page), frameWidth);
   const plan = new Plan(press, frame, strip(1, 1).height);
-  fill(plan, press, judged, options);
-  const cautions = judged.answer.cautions.map((id) => cautionWords[id]);
-  plan.addLast('closing', closing(press, { cautions, reference, options }), title('1 of 1').height);
+  plan.add('head', head(press, judged, options));
+  for (const scene of scenesOf(judged, options)) plan.float(drawingName, drawing(press, scene));
+  plan.flow('words', wordsOf(press, judged, options), headingOf(press));
+  plan.flushFloats();
+  plan.addLast('closing', closing(press, reference, options), title('1 of 1').height);
   paintPages(plan, pdf, frame, (page) =>
     page < plan.pages ? strip(page, plan.pages) : title(`${page} of ${plan.pages}`),
   );
@@ -65,42 +67,30 @@ function checkNames({ customer = '', issuer = '', number = '', revision = '' }: 
     if (text.length > longest) throw new RangeError(`A name on the sheet has at most ${longest} characters.`);
 }
 
-/** Everything between the top of the first page and the cautions, in the order in which it is read. */
-function fill(plan: Plan, press: Press, judged: Judged, options: SheetOptions): void {
-  plan.add('head', head(press, judged, options));
-  for (const scene of scenesOf(judged, options)) plan.float(drawingName, drawing(press, scene));
-  const heading = headingOf(press);
-  plan.flow('notes', notesAndCures(press, judged, options), heading);
-  plan.flushFloats();
-  plan.flow('readings', inTwo(readingItems(press, readingsOf(judged.setup, options.system))), heading);
-}
-
 function headingOf(press: Press): HeadingFor {
   return (group, goesOn) => groupHeading(press, group, goesOn);
 }
 
-function notesAndCures(press: Press, judged: Judged, options: SheetOptions): TwoLists {
+/** What was found and the cautions; beside them what cures it, what it rests on, what was read. */
+function wordsOf(press: Press, judged: Judged, options: SheetOptions): TwoLists {
+  const { answer, setup } = judged;
   const notes = notesOf(judged, options);
-  const beside: ListOf = {
-    heading: 'Worth knowing',
-    entries: remarksOn(judged.answer, options.system, judged.setup),
-    mark: null,
-  };
+  const remarks = remarksOn(answer, options.system, setup);
+  const cautions = answer.cautions.map((id) => cautionWords[id]);
   return {
-    left: noteItems(press, notes),
+    left: [
+      ...noteItems(press, notes),
+      ...listItems(press, [{ heading: 'Cautions', entries: cautions, mark: 'caution' }]),
+    ],
     right: [
       ...listItems(press, cureLists(judged, options)),
       ...notCheckedItems(press, notes),
       ...basisLists(judged, options).flatMap((list) => sentenceItems(press, list)),
-      ...sentenceItems(press, beside),
+      ...sentenceItems(press, { heading: 'Worth knowing', entries: remarks, mark: null }),
+      ...readingItems(press, readingsOf(setup, options.system)),
     ],
     begun: [],
   };
-}
-
-/** One list over both columns: its own end goes on at the right. */
-function inTwo(items: readonly FlowItem[]): TwoLists {
-  return { left: items, right: [], begun: [] };
 }
 
 /** The strip at the foot of every page but the last: which sheet this is a page of. */

@@ -11,7 +11,8 @@ export interface TitleCell {
   readonly isHeading?: boolean;
 }
 
-const pad = 2.5;
+/** Room beside and over the words of a cell [mm]. */
+const [pad, over] = [2.5, 0.8] as const;
 
 interface SetCell {
   readonly cell: TitleCell;
@@ -30,7 +31,7 @@ export function titleBlock(press: Press, cells: readonly TitleCell[], width: num
     const text = words(ink.faces, [span(cell.text, settings.cell)], settings.cell, own - 2 * pad);
     return { cell, width: own, label, text };
   });
-  const height = Math.max(...set.map(({ label, text }) => label.height + text.height)) + 3;
+  const height = Math.max(...set.map(({ label, text }) => label.height + text.height)) + 2.2;
   return { height, paint: (at) => paint(press, set, at, height) };
 }
 
@@ -40,8 +41,8 @@ function paint(press: Press, set: readonly SetCell[], [x, y]: Spot, height: numb
   for (const { cell, width, label, text } of set) {
     const from = left;
     tags.leaf(cell.isHeading === true ? 'H1' : 'P', () => {
-      label.write(ink, [from + pad, y + 1.2]);
-      text.write(ink, [from + pad, y + 1.2 + label.height]);
+      label.write(ink, [from + pad, y + over]);
+      text.write(ink, [from + pad, y + over + label.height]);
     });
     if (from > x) rule(press, [from, y], [from, y + height], rules.thin);
     left += width;

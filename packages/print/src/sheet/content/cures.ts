@@ -1,7 +1,9 @@
+import type { Finding } from '@hitchwright/core/findings';
 import {
   alternativeText,
   askOf,
   cureText,
+  howToMeasure,
   labelOf,
   openFindings,
   ruledText,
@@ -16,8 +18,8 @@ import { readingsOf } from './readings.ts';
 export interface ListOf {
   readonly heading: string;
   readonly entries: readonly string[];
-  /** Entries to choose from are lettered a, b, c ... */
-  readonly mark: 'letters' | null;
+  /** Entries to choose from are lettered a, b, c ...; a caution has its sign. */
+  readonly mark: 'letters' | 'caution' | null;
 }
 
 /** What cures it, what may, other ways, what to measure; lists without an entry are left out. */
@@ -27,7 +29,7 @@ export function cureLists({ answer }: Judged, { system }: SheetOptions): ListOf[
   const cures = answer.cures.map(
     (cure) => cureText(cure, system) + (cure.inSmallestSet ? ' In the smallest set.' : ''),
   );
-  const asked = openFindings(answer).flatMap((finding) => askOf(finding, system) ?? []);
+  const asked = openFindings(answer).flatMap((finding) => askedOf(finding, system) ?? []);
   return [
     list('What cures it', cures, 'letters'),
     list('About the cures', [...(price === null ? [] : [price]), ...(cures.length === 0 ? [] : searched)]),
@@ -43,6 +45,13 @@ export function cureLists({ answer }: Judged, { system }: SheetOptions): ListOf[
   ].filter(({ entries }) => entries.length > 0);
 }
 
+/** What to measure and where it decides; how it is measured stands on the worksheet. */
+function askedOf(finding: Finding, system: SheetOptions['system']): string | null {
+  const asked = askOf(finding, system);
+  const how = howToMeasure(finding.asks[0]?.path ?? '');
+  return how !== '' && asked?.endsWith(` ${how}`) === true ? asked.slice(0, -how.length - 1) : asked;
+}
+
 /** What was taken for granted, and the rules that sources disagree on and that were gone by. */
 export function basisLists({ answer, setup }: Judged, { system }: SheetOptions): ListOf[] {
   const drive = answer.otherRules.filter(({ chosen }) => chosen).map((ruled) => ruledText(ruled, system));
@@ -52,16 +61,19 @@ export function basisLists({ answer, setup }: Judged, { system }: SheetOptions):
     basis === null ? [] : [sentenceCase(`${labelOf(path)}: ${basis}.`)],
   );
   const { others } = readingsOf(setup, system);
-  return [list('Taken for granted', [...assumed, ...othersText(others)]), list('Rules gone by', [...drive, ...steering, ...lift])].filter(
-    ({ entries }) => entries.length > 0,
-  );
+  return [
+    list('Taken for granted', [...assumed, ...othersText(others)]),
+    list('Rules gone by', [...drive, ...steering, ...lift]),
+  ].filter(({ entries }) => entries.length > 0);
 }
 
 /** Figures without a source are in the setup that the sheet leads to: here they are counted. */
 function othersText(others: number): string[] {
   if (others === 0) return [];
-  const figures = others === 1 ? 'One more figure of the setup says' : `${others} more figures of the setup say`;
-  return [`${figures} nothing of who read it, how or when, and counted as the setup has it: see the setup itself.`];
+  const end = 'in the setup, which does not say who read';
+  return others === 1
+    ? [`One more figure is taken as it stands ${end} it, how or when.`]
+    : [`${others} more figures are taken as they stand ${end} them, how or when.`];
 }
 
 const allowances = {

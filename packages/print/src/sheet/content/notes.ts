@@ -8,6 +8,8 @@ export interface Note {
   /** Its number on the drawings; null where they have no balloon for it. */
   readonly number: number | null;
   readonly title: string;
+  /** Others that stand just like it, for which the same sentence is true: all are open for want of one reading. */
+  readonly alike: readonly { readonly number: number | null; readonly title: string }[];
   /** How it stands, where that is not that it holds. */
   readonly standing: string | null;
   readonly sentence: string;
@@ -46,15 +48,32 @@ export function notesOf(judged: Judged, { system }: SheetOptions): Notes {
   const found = findings.filter(isFound).map((finding): Note => ({
     number: balloons.get(finding.id) ?? null,
     title: titleOf(finding),
+    alike: [],
     standing: standings[finding.status] ?? null,
     sentence: sentenceOf(finding, setup, system),
     atFault: finding.status === 'fail' || finding.status === 'cured',
   }));
   return {
-    found: found.sort((a, b) => (rank(a) === rank(b) ? 0 : rank(a) - rank(b))),
+    found: gathered(found.sort((a, b) => (rank(a) === rank(b) ? 0 : rank(a) - rank(b)))),
     holds: findings.filter((finding) => !isFound(finding)).map((finding) => heldNote(finding, judged, system)),
     notChecked: notCheckedOf(judged, system),
   };
+}
+
+/** Open notes that follow each other and say the same become one. */
+function gathered(notes: readonly Note[]): Note[] {
+  const result: Note[] = [];
+  for (const note of notes) {
+    const last = result.at(-1);
+    if (last !== undefined && isAlike(last, note))
+      result[result.length - 1] = { ...last, alike: [...last.alike, note] };
+    else result.push(note);
+  }
+  return result;
+}
+
+function isAlike(a: Note, b: Note): boolean {
+  return a.standing === standings.undecided && a.standing === b.standing && a.sentence === b.sentence;
 }
 
 /** A margin below nothing that holds all the same is explained by its sentence alone. */

@@ -3,13 +3,13 @@ import { printQuantity, type Dimension, type UnitSystem } from '@hitchwright/cor
 import { labelOf } from '@hitchwright/core/words';
 
 /** A reading, with the points it lies between where it may lie between others. */
-export interface ReadingEntry {
+interface ReadingEntry {
   readonly label: string;
   readonly value: string;
 }
 
 /** Readings that were taken alike. */
-export interface ReadingList {
+interface ReadingList {
   /** How, by whom, when. */
   readonly how: string;
   readonly readings: readonly ReadingEntry[];

@@ -1,7 +1,14 @@
-import { balloonParts, dimensionParts, scaleBarParts, type Item, type Point, type Scene } from '@hitchwright/core/drawings';
+import {
+  balloonParts,
+  dimensionParts,
+  scaleBarParts,
+  type Item,
+  type Point,
+  type Scene,
+} from '@hitchwright/core/drawings';
 
 /** What a drawing shows between two levels that nothing crosses [scene mm]. */
-export interface Band {
+interface Band {
   readonly top: number;
   readonly bottom: number;
   readonly items: readonly Item[];
@@ -15,9 +22,7 @@ const apart = 2.5;
  * closer on paper than they do in the scene without any length in them being another.
  */
 export function bandsOf({ items, scale }: Scene): Band[] {
-  const spans = items
-    .map((item) => ({ item, ...levelsOf(item, scale) }))
-    .sort((a, b) => b.top - a.top);
+  const spans = items.map((item) => ({ item, ...levelsOf(item, scale) })).sort((a, b) => b.top - a.top);
   const bands: { top: number; bottom: number; items: Set<Item> }[] = [];
   for (const { item, top, bottom } of spans) {
     const last = bands.at(-1);
@@ -70,9 +75,13 @@ function joined(a: Levels, b: Levels): Levels {
 /** No letter is wider than this part of its size: what reads upward is counted as long as it can be. */
 const widest = 0.75;
 
-function letteringLevels({ at: [, up], text, size, second, upward, anchor }: Extract<Item, { kind: 'text' }>, scale: number): Levels {
+function letteringLevels(
+  { at: [, up], text, size, second, upward, anchor }: Extract<Item, { kind: 'text' }>,
+  scale: number,
+): Levels {
   if (upward !== true) return { top: up + size * scale, bottom: up - 0.25 * size * scale };
-  const length = (text.length * size + (second === undefined ? 0 : (second.text.length + 1) * second.size)) * widest * scale;
+  const length =
+    (text.length * size + (second === undefined ? 0 : (second.text.length + 1) * second.size)) * widest * scale;
   const above = { start: 1, middle: 0.5, end: 0 }[anchor];
   return { top: up + above * length, bottom: up - (1 - above) * length };
 }

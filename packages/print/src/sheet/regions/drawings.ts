@@ -5,7 +5,7 @@ import type { Press } from '../press.ts';
 import { bandsOf } from './bands.ts';
 
 /** Room over, between and under the parts of a drawing [mm]. */
-const gap = 2.2;
+const gap = 1.5;
 
 /** A drawing at its own scale, its heading, picture and bar moved together, told in words to whoever can't see it. */
 export function drawing({ ink, tags }: Press, scene: Scene): Block {

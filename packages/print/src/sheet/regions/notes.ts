@@ -1,4 +1,3 @@
-import { sentenceCase } from '@hitchwright/core/words';
 import { inks, type Spot } from '../../pdf/ink.ts';
 import { paintNumber } from '../../scene/paintScene.ts';
 import { bold, settings, span, words, type Block, type Words } from '../block.ts';
@@ -28,9 +27,7 @@ export function noteItems(press: Press, { found, holds }: Notes): FlowItem[] {
     ...runOn(
       press,
       'What holds besides, with what there is to spare',
-      [...holds]
-        .sort((a, b) => weight(a) - weight(b))
-        .map((note, i, { length }) => held(note, i === length - 1)),
+      [...holds].sort((a, b) => weight(a) - weight(b)).map((note, i, { length }) => held(note, i === length - 1)),
     ),
   ];
 }
@@ -75,11 +72,7 @@ function led(title: string, sentence: string): Span[] {
 const fullParagraph = 5;
 
 /** Sentences run on in paragraphs, none of which is torn between columns. */
-function runOn(
-  { ink, tags }: Press,
-  group: string,
-  sentences: readonly (readonly Span[])[],
-): FlowItem[] {
+function runOn({ ink, tags }: Press, group: string, sentences: readonly (readonly Span[])[]): FlowItem[] {
   const paragraphs: Words[] = [];
   let open: readonly Span[] = [];
   sentences.forEach((sentence, i) => {
@@ -95,10 +88,11 @@ function runOn(
   });
 }
 
-function noteBlock({ ink, tags }: Press, { number, title, standing, sentence, atFault }: Note): Block {
+function noteBlock({ ink, tags }: Press, note: Note): Block {
+  const { number, standing, sentence, atFault } = note;
   const { body } = settings;
   const stands = standing === null ? '' : ` (${standing})`;
-  const spans = [bold(`${title}${stands}. `, body), span(sentence, body)];
+  const spans = [bold(`${titlesOf(note)}${stands}. `, body), span(sentence, body)];
   const set = words(ink.faces, spans, body, columnWidth - indent);
   const paint = ([x, y]: Spot): void => {
     const middle: Spot = [x + balloon.radius, y + body.leading / 2];
@@ -117,12 +111,19 @@ function noteBlock({ ink, tags }: Press, { number, title, standing, sentence, at
   return { height: Math.max(set.height, 2 * balloon.radius), paint };
 }
 
+/** `Shaft at its shortest, 6: Overlap while it turns`: those behind the first bring their numbers along. */
+function titlesOf({ title, alike }: Note): string {
+  return [title, ...alike.map((one) => (one.number === null ? one.title : `${one.number}:\u00a0${one.title}`))].join(
+    ', ',
+  );
+}
+
 /** Entries of lists, lettered where they are to be chosen from. */
 export function listItems(press: Press, lists: readonly ListOf[]): FlowItem[] {
   return lists.flatMap(({ heading, entries, mark }) =>
     entries.map((text, i): FlowItem => ({
       group: heading,
-      block: entryBlock(press, text, mark === null ? null : letterOf(i)),
+      block: entryBlock(press, text, mark === null ? null : mark === 'letters' ? letterOf(i) : '!'),
     })),
   );
 }
@@ -133,11 +134,11 @@ function letterOf(index: number): string {
   return index < 26 ? letter : letterOf(Math.floor(index / 26) - 1) + letter;
 }
 
-function entryBlock({ ink, tags }: Press, text: string, letter: string | null): Block {
-  const setting = letter === null ? settings.small : settings.body;
-  const from = letter === null ? 0 : indent;
+function entryBlock({ ink, tags }: Press, text: string, sign: string | null): Block {
+  const setting = sign === null || sign === '!' ? settings.small : settings.body;
+  const from = sign === null ? 0 : sign === '!' ? 3 : indent;
   const set = words(ink.faces, [span(text, setting)], setting, columnWidth - from);
-  const mark = letter === null ? null : words(ink.faces, [bold(letter, settings.answer)], setting, indent);
+  const mark = sign === null ? null : words(ink.faces, [bold(sign, settings.answer)], setting, indent);
   const paint = ([x, y]: Spot): void =>
     tags.leaf('P', () => {
       mark?.write(ink, [x, y]);
@@ -151,7 +152,7 @@ export function readingItems(press: Press, { lists }: Readings): FlowItem[] {
   const { small } = settings;
   const readings = lists.flatMap(({ how, readings }) =>
     readings.map(({ label, value }, i) => [
-      ...(i === 0 ? [bold(`${sentenceCase(how)}: `, small)] : []),
+      ...(i === 0 ? [bold(`${how}: `, small)] : []),
       span(`${label} `, small),
       bold(value, small),
       span(i < readings.length - 1 ? '; ' : '. ', small),
