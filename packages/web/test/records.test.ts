@@ -111,10 +111,11 @@ test('a reading is typed beside the drawing of where it is measured, doubted whe
   await box.fill('18 1/2');
   await mast.getByLabel('mast height, plus or minus').fill('1/16');
   await expect(mast.locator('.field-read')).toContainText('470 mm');
+  await mast.getByLabel('With what').selectOption('tape');
   await mast.getByRole('button', { name: 'Write it down' }).click();
   await expect(mast.locator('.reading-line')).toHaveCount(2);
   await expect(mast.locator('.reading-line-used')).toContainText('18 1/2');
-  await expect(mast.locator('.reading-line-used')).toContainText('read by Ida Moss');
+  await expect(mast.locator('.reading-line-used')).toContainText('tape · read by Ida Moss');
   await expect(mast.getByRole('note')).toContainText('don’t agree');
 });
 

@@ -1,5 +1,7 @@
+import { toolsFor } from '@hitchwright/core/advice';
 import { readValue, type FieldRule } from '@hitchwright/core/records';
 import { unitNameIn } from '@hitchwright/core/units';
+import { toolWords } from '@hitchwright/core/words';
 import { useState, type ReactNode } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
 import { today } from '../../app/today.ts';
@@ -33,6 +35,8 @@ const modeNames: Readonly<Record<EntryMode, string>> = {
 /** Who read it, how, when, from what: what stands beside the figure. */
 interface About {
   readonly grade: Grade;
+  /** With what it was read; empty where that is not said. */
+  readonly tool: string;
   readonly who: string;
   readonly when: string;
   readonly source: string;
@@ -44,7 +48,7 @@ export function ReadingForm({ desk, field, rule }: ReadingFormProps) {
   const { system, who } = usePreferences();
   const path = pathIn(desk.record, field);
   const [entry, setEntry] = useState<Entry>(() => entryOf(undefined, path));
-  const [about, setAbout] = useState<About>({ grade: 'measured', who, when: today(), source: '', note: '' });
+  const [about, setAbout] = useState<About>({ grade: 'measured', tool: '', who, when: today(), source: '', note: '' });
   const [photo, setPhoto] = useState<File | null>(null);
   const leaf = leafOf(entry, about);
   const { value, errors } = leaf === undefined ? { value: null, errors: [] } : readValue(leaf, rule, '', system);
@@ -98,7 +102,7 @@ export function ReadingForm({ desk, field, rule }: ReadingFormProps) {
         {errors.length > 0 || value === null ? null : <Figures text={readText(value, rule, system)} />}
       </div>
       <Points path={path} rule={rule} entry={entry} onEdit={setEntry} />
-      <AboutFields about={about} onAbout={setAbout} />
+      <AboutFields path={path} about={about} onAbout={setAbout} />
       <label className="reading-photo">
         <span>Photo of the tape on it</span>
         <input
@@ -142,7 +146,13 @@ function Points({ path, rule, entry, onEdit }: PointsProps) {
   );
 }
 
-function AboutFields({ about, onAbout }: { readonly about: About; readonly onAbout: (about: About) => void }) {
+interface AboutProps {
+  readonly path: string;
+  readonly about: About;
+  readonly onAbout: (about: About) => void;
+}
+
+function AboutFields({ path, about, onAbout }: AboutProps) {
   const text = (key: 'who' | 'source' | 'note', words: string) => (
     <Labelled words={words}>
       <input value={about[key]} maxLength={200} onChange={({ target }) => onAbout({ ...about, [key]: target.value })} />
@@ -159,6 +169,18 @@ function AboutFields({ about, onAbout }: { readonly about: About; readonly onAbo
           ))}
         </select>
       </Labelled>
+      {about.grade === 'measured' ? (
+        <Labelled words="With what">
+          <select value={about.tool} onChange={({ target }) => onAbout({ ...about, tool: target.value })}>
+            <option value="">not said</option>
+            {toolsFor(path).map((tool) => (
+              <option key={tool} value={tool}>
+                {toolWords[tool]}
+              </option>
+            ))}
+          </select>
+        </Labelled>
+      ) : null}
       {text('who', 'Who read it')}
       <Labelled words="On which day">
         <input type="date" value={about.when} onChange={({ target }) => onAbout({ ...about, when: target.value })} />
@@ -179,11 +201,13 @@ function Labelled({ words, children }: { readonly words: string; readonly childr
 }
 
 /** The figure with what stands beside it, as a setup document has it; undefined where nothing was typed. */
-function leafOf(entry: Entry, { who, when, source, note }: About): unknown {
+function leafOf(entry: Entry, { grade, tool, who, when, source, note }: About): unknown {
   const raw = rawOf(entry);
   if (raw === undefined || raw === null) return raw;
   const beside = Object.fromEntries(
-    Object.entries({ who, when, source, note }).filter(([, text]) => text.trim() !== ''),
+    Object.entries({ tool: grade === 'measured' ? tool : '', who, when, source, note }).filter(
+      ([, text]) => text.trim() !== '',
+    ),
   );
   return typeof raw === 'object' && !Array.isArray(raw) ? { ...raw, ...beside } : { value: raw, ...beside };
 }

@@ -1,5 +1,6 @@
 import { inUseRule, readValue, type FieldRule } from '@hitchwright/core/records';
 import { printBoth } from '@hitchwright/core/units';
+import { toolWords } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { pointName } from '../dimensions/plainChoices.ts';
@@ -94,7 +95,7 @@ function ReadingSays({ desk, field, rule, reading }: ReadingsTableProps & { read
   const path = pathIn(desk.record, field);
   const says = [
     from === undefined ? null : pointName(path, from),
-    tool,
+    tool === undefined ? null : toolName(tool),
     who === null ? null : `read by ${who}`,
     readAt === null ? null : dayText(readAt),
     source === undefined ? null : `source: ${source}`,
@@ -118,6 +119,11 @@ function ReadingSays({ desk, field, rule, reading }: ReadingsTableProps & { read
       )}
     </span>
   );
+}
+
+/** A tool by its name, or whatever else was written there. */
+function toolName(tool: string): string {
+  return Object.entries(toolWords).find(([name]) => name === tool)?.[1] ?? tool;
 }
 
 /** The text that was typed, where it says more than the figure does. */
