@@ -94,6 +94,46 @@ test('a new record is made by its class, and another one like it', async ({ page
   await expect(page.getByLabel('Implement: Harl weed rake, copy')).toBeVisible();
 });
 
+test('choices that are numbers or yes and no are kept as such, and what was chosen for another kind is let go', async ({
+  page,
+}) => {
+  await page.goto(`${yard.address}#new=implement`);
+  await page.getByLabel('Name').fill('Harl driven rake');
+  await page.getByLabel('does a drive shaft drive it?').selectOption('yes');
+  await page.getByRole('button', { name: 'Make the record' }).click();
+  await expect(page.getByLabel('does a drive shaft drive it?')).toHaveValue('yes');
+  await page.goto(`${yard.address}#new=tractor`);
+  await page.getByLabel('Name').fill('Pellin frame');
+  await page.getByLabel('category stamped or sold as').selectOption('2');
+  await page.getByLabel('What it is').selectOption('coupler');
+  await page.getByRole('button', { name: 'Make the record' }).click();
+  await expect(page.getByLabel('kind of coupler')).toHaveValue('uFrame');
+  await expect(page.getByLabel('category stamped or sold as')).toHaveValue('');
+});
+
+test('a copy’s figures are guesses that say after what', async ({ page }) => {
+  const { id } = await rake('Harl rake to copy');
+  await page.goto(recordAt(id));
+  await page.getByRole('button', { name: 'Make a copy' }).click();
+  await expect(page.getByLabel('Implement: Harl rake to copy, copy')).toBeVisible();
+  const mast = field(page, /^mast height/i);
+  await mast.getByRole('button', { name: /^mast height/i }).click();
+  await expect(mast.locator('.reading-line-used')).toContainText('guessed');
+  await expect(mast.locator('.reading-line-used')).toContainText('source: like Harl rake to copy');
+});
+
+test('what is typed into one figure is still there after another one was looked at', async ({ page }) => {
+  const { id } = await rake('Harl rake half typed');
+  await page.goto(recordAt(id));
+  const mast = field(page, /^mast height/i);
+  await mast.getByRole('button', { name: /^mast height/i }).click();
+  await mast.getByRole('textbox', { name: 'mast height', exact: true }).fill('18 3/4');
+  await page.getByRole('button', { name: /^mast setback/i }).click();
+  await expect(mast.getByRole('textbox', { name: 'mast height', exact: true })).toBeHidden();
+  await page.getByRole('button', { name: /^mast height/i }).click();
+  await expect(mast.getByRole('textbox', { name: 'mast height', exact: true })).toHaveValue('18 3/4');
+});
+
 test('a reading is typed beside the drawing of where it is measured, doubted where it can’t be, and written down', async ({
   page,
 }) => {
@@ -186,6 +226,13 @@ test('a customer’s machine shows the model’s value until it has a reading of
   });
   await page.reload();
   await expect(mast.getByRole('button', { name: /^mast height/i })).toContainText('464 mm');
+  const [, own = ''] = /#record=(.+)$/.exec(page.url()) ?? [];
+  await yard.ask('POST', `/api/records/${own}/readings`, {
+    readings: [{ field: 'mastHeight', leaf: { unknown: true }, grade: 'measured' }],
+  });
+  await page.reload();
+  await expect(mast.getByRole('button', { name: /^mast height/i })).toContainText('464 mm');
+  await expect(mast.getByRole('button', { name: /^mast height/i })).toContainText('from Harl rake, the model');
 });
 
 test('a record is removed, found among the removed, and brought back', async ({ page }) => {
@@ -218,9 +265,12 @@ test('the check picks from the yard and its answer is saved with who asked', asy
   await page.getByRole('button', { name: 'Save the answer' }).click();
   expect(await faultsOf(page)).toEqual([]);
   await page.getByLabel('Who asked').fill('bela');
-  await page.getByRole('button', { name: 'Bela Hart customer' }).click();
+  await expect(page.getByRole('button', { name: 'Save', exact: true })).toBeDisabled();
+  await expect(page.getByRole('button', { name: 'Bela Hart customer' })).toBeVisible();
+  await page.getByLabel('Who asked').press('Enter');
+  await expect(page.locator('.picked')).toContainText('Bela Hart');
   await page.getByRole('button', { name: 'Save', exact: true }).click();
-  await expect(page.getByRole('status').filter({ hasText: 'Saved.' })).toBeVisible();
+  await expect(page.getByRole('status').filter({ hasText: 'Saved: works with parts.' })).toBeVisible();
   const { items } = await yard.ask<{ items: { verdict: string; customer: { name: string } | null }[] }>(
     'GET',
     '/api/answers',
@@ -240,6 +290,11 @@ test('a figure that is changed by hand is no longer what the records say, and is
   await expect(page.getByRole('button', { name: 'Save the answer' })).toBeVisible();
   await page.getByRole('group', { name: 'Beside the drawing' }).getByRole('button', { name: 'Dimensions' }).click();
   await page.getByLabel('mast height', { exact: true }).fill('19');
+  await expect(page.getByRole('button', { name: 'Save the answer' })).toHaveCount(0);
+  await page.locator('[data-machine=implement]').click();
+  await page.locator('.search-field').fill('Wickset 60-in box blade');
+  await page.locator(`#choice-record-${ids.get('Wickset 60-in box blade') ?? ''}`).click();
+  await expect(page.locator('.title-block')).toContainText(/Works|Will not|Measure first/);
   await expect(page.getByRole('button', { name: 'Save the answer' })).toHaveCount(0);
 });
 

@@ -14,7 +14,13 @@ describe('link of a printed sheet', () => {
 
   it('opens the setup where nothing was printed, or something that is not understood', () => {
     const link = printedLinkOf(document, { date: '2026-11-26', verdict: 'works' }).split('&')[0] ?? '';
-    for (const more of ['', '&printed=yesterday.works', '&printed=2026-11-26.perhaps', '&later=kind'])
+    for (const more of [
+      '',
+      '&printed=yesterday.works',
+      '&printed=2026-11-26.perhaps',
+      '&printed=2026-99-99.works',
+      '&later=kind',
+    ])
       expect(readPrinted(link + more)).toEqual({ link, printed: null });
   });
 });

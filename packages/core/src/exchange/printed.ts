@@ -34,5 +34,8 @@ export function readPrinted(fragment: string): { readonly link: string; readonly
   const said = rest.find((one) => one.startsWith('printed='))?.slice('printed='.length) ?? '';
   const [, date, word] = /^(\d{4}-\d\d-\d\d)\.(\w+)$/.exec(said) ?? [];
   const verdict = verdicts.find((one) => one === word);
-  return { link, printed: date === undefined || verdict === undefined ? null : { date, verdict } };
+  return {
+    link,
+    printed: date === undefined || Number.isNaN(Date.parse(date)) || verdict === undefined ? null : { date, verdict },
+  };
 }

@@ -73,11 +73,13 @@ function openThread() {
   };
   const started = (): Worker => {
     const made = new Worker(new URL('./thread.mjs', import.meta.url));
-    made.on('message', (reply: object) =>
+    made.on('message', (reply: object) => {
+      // A thread that took too long was given up: what it still says answers nobody.
+      if (worker !== made) return;
       settle(({ resolve, reject }) =>
         'fault' in reply ? reject(new Error(`The engine is broken: ${String(reply.fault)}`)) : resolve(reply as never),
-      ),
-    );
+      );
+    });
     made.on('error', (problem) => broken(made, problem));
     made.on('exit', () => broken(made, new Error('The thread of the engine has ended.')));
     made.unref();

@@ -67,3 +67,20 @@ function refusalIn(status: number, body: unknown): Refusal {
 export function onceKey(): string {
   return crypto.randomUUID();
 }
+
+const begun = new Map<string, string>();
+
+/**
+ * Sends a change so that it is done once: tried again after its answer got lost, the same change goes under the same key.
+ *
+ * @param change what is changed, and where [JSON]
+ * @param send sends it under a key
+ */
+export async function onceOf<T>(change: unknown, send: (key: string) => Promise<T>): Promise<T> {
+  const text = JSON.stringify(change);
+  const key = begun.get(text) ?? onceKey();
+  begun.set(text, key);
+  const answer = await send(key);
+  begun.delete(text);
+  return answer;
+}

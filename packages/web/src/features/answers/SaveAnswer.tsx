@@ -2,9 +2,10 @@ import { useMutation } from '@tanstack/react-query';
 import { useEffect, useRef, useState } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
 import { Trouble } from '../../app/server/Trouble.tsx';
-import { onceKey, said, yard } from '../../app/server/yard.ts';
+import { onceOf, said, yard } from '../../app/server/yard.ts';
 import { YardQueries } from '../../app/server/YardQueries.tsx';
 import type { YardQuestion } from '../check/usePicked.ts';
+import { verdictName } from './verdicts.ts';
 import { RecordPicker } from '../records/RecordPicker.tsx';
 import type { ListedRecord } from '../records/recordTypes.ts';
 import './saveAnswer.css';
@@ -37,26 +38,23 @@ function SaveForm({ asked }: Pick<SaveAnswerProps, 'asked'>) {
   const { system } = usePreferences();
   const [title, setTitle] = useState(() => document.querySelector('h1')?.textContent?.slice(0, 200) ?? '');
   const [customer, setCustomer] = useState<ListedRecord | null>(null);
-  const [key] = useState(onceKey);
+  const [isPicking, setPicking] = useState(false);
   const save = useMutation({
-    mutationFn: () =>
-      said(
-        yard.answers.$post({
-          header: { 'idempotency-key': key },
-          json: {
-            title: title.trim(),
-            refs: { ...asked, parts: 'fitting', units: system },
-            ...(customer === null ? {} : { customer: customer.id }),
-          },
-        }),
-      ),
+    mutationFn: () => {
+      const json = {
+        title: title.trim(),
+        refs: { ...asked, parts: 'fitting' as const, units: system },
+        ...(customer === null ? {} : { customer: customer.id }),
+      };
+      return onceOf(json, (key) => said(yard.answers.$post({ header: { 'idempotency-key': key }, json })));
+    },
   });
   if (save.data !== undefined)
     return (
       <div className="save-part" role="status">
         <p>
-          <b>Saved.</b> When a value that it rests on changes, it is checked again, and listed if it comes out
-          otherwise.
+          <b>Saved: {verdictName(save.data.verdict).toLowerCase()}.</b> When a value that it rests on changes, it is
+          checked again, and listed if it comes out otherwise.
         </p>
         <p className="button-row">
           <a className="button" href={`#answer=${save.data.id}`}>
@@ -70,16 +68,22 @@ function SaveForm({ asked }: Pick<SaveAnswerProps, 'asked'>) {
       className="save-part"
       onSubmit={(event) => {
         event.preventDefault();
-        if (title.trim() !== '') save.mutate();
+        if (title.trim() !== '' && !isPicking) save.mutate();
       }}
     >
       <label className="save-label">
         <span>What was asked</span>
         <input value={title} maxLength={200} onChange={({ target }) => setTitle(target.value)} />
       </label>
-      <RecordPicker words="Who asked" kinds={['customer']} picked={customer} onPick={setCustomer} />
+      <RecordPicker
+        words="Who asked"
+        kinds={['customer']}
+        picked={customer}
+        onPick={setCustomer}
+        onPending={setPicking}
+      />
       <Trouble problem={save.error} />
-      <button type="submit" className="button-solid" disabled={save.isPending || title.trim() === ''}>
+      <button type="submit" className="button-solid" disabled={save.isPending || isPicking || title.trim() === ''}>
         Save
       </button>
     </form>

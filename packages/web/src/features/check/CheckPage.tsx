@@ -26,7 +26,7 @@ export function CheckPage({ opened, printed }: CheckPageProps) {
   const [applied, setApplied] = useState<AppliedCure | null>(null);
   const [panel, setPanel] = useState<SidePanel>({ shows: 'notes' });
   const { system } = usePreferences();
-  const yardPicks = usePicked();
+  const yardPicks = usePicked(opened !== null);
   useFragment(document);
   const change = (next: SetupDocument | null, cure: AppliedCure | null = null): void => {
     setDocument(next);
@@ -72,7 +72,10 @@ export function CheckPage({ opened, printed }: CheckPageProps) {
 function useFragment(document: SetupDocument | null): void {
   useEffect(() => {
     if (document === null) return undefined;
-    const timer = setTimeout(() => history.replaceState(null, '', `#${linkOf(document)}`), 250);
+    const timer = setTimeout(() => {
+      const hash = `#${linkOf(document)}`;
+      if (!location.hash.startsWith(hash)) history.replaceState(null, '', hash);
+    }, 250);
     return () => clearTimeout(timer);
   }, [document]);
 }

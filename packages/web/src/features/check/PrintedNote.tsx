@@ -1,5 +1,6 @@
 import type { Printed } from '@hitchwright/core/exchange';
 import { verdictWords } from '@hitchwright/core/words';
+import { dayText } from '../../app/day.ts';
 import type { Answered } from './useAssessment.ts';
 
 interface PrintedNoteProps {
@@ -9,7 +10,7 @@ interface PrintedNoteProps {
 
 /** Says whether today’s answer is still the one on the sheet that led here. */
 export function PrintedNote({ printed: { date, verdict }, answered: { answer } }: PrintedNoteProps) {
-  const day = new Date(`${date}T12:00:00`).toLocaleDateString(undefined, { dateStyle: 'long' });
+  const day = dayText(date);
   const said = verdictWords({ verdict, lead: null });
   if (verdict === answer.verdict)
     return (

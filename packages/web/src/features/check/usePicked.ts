@@ -19,13 +19,19 @@ interface PickedDesk {
   changedByHand(): void;
 }
 
-/** Remembers which of the yard’s records a question was made of. */
-export function usePicked(): PickedDesk {
+/**
+ * Remembers which of the yard’s records a question was made of. A question that was opened whole, or had anything changed by hand, is not
+ * what the records say, and never becomes so again by another pick: something of it may have stayed.
+ *
+ * @param isOpened whether the page began with a question
+ */
+export function usePicked(isOpened: boolean): PickedDesk {
   const [ids, setIds] = useState<PickedIds>({});
+  const [isOther, setOther] = useState(isOpened);
   return {
-    asked: questionOf(ids),
+    asked: isOther ? null : questionOf(ids),
     pick: (machine, id) => setIds((before) => ({ ...before, [machine]: id })),
-    changedByHand: () => setIds({ tractor: null, implement: null }),
+    changedByHand: () => setOther(true),
   };
 }
 

@@ -20,6 +20,10 @@ export function HandOver({ document, onClose }: HandOverProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const desk = useMaker(document);
   useEffect(() => dialog.current?.showModal(), []);
+  const printPage = (): void => {
+    dialog.current?.close();
+    setTimeout(print);
+  };
   const hasCoupler = typeof atPath(document, 'coupler') === 'object';
   return (
     <dialog ref={dialog} className="hand-over" aria-labelledby="hand-over-title" onClose={onClose}>
@@ -35,7 +39,7 @@ export function HandOver({ document, onClose }: HandOverProps) {
         </div>
         <ProblemNote desk={desk} />
       </div>
-      <SheetPart desk={desk} document={document} />
+      <SheetPart desk={desk} onPrint={printPage} />
       <DrawingPart desk={desk} />
       {hasCoupler ? <PinPlanPart desk={desk} /> : null}
       <ReplyPart desk={desk} document={document} />

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { addressOf } from '../../app/address.ts';
+import { sharedSite } from '../../app/address.ts';
 import { CopyButton } from './CopyButton.tsx';
 import type { Listing } from '@hitchwright/core/handover';
 import type { MakerDesk } from './useMaker.ts';
@@ -13,7 +13,8 @@ interface ListingPartProps {
 export function ListingPart({ desk, hasCoupler }: ListingPartProps) {
   const [listing, setListing] = useState<Listing | null>(null);
   const make = async (machine: 'implement' | 'coupler'): Promise<void> => {
-    const made = await desk.make({ kind: 'listing', machine, link: addressOf('').replace(/#$/, '') });
+    const link = sharedSite();
+    const made = await desk.make({ kind: 'listing', machine, ...(link === null ? {} : { link }) });
     setListing(made?.kind === 'listing' ? made.listing : null);
   };
   return (

@@ -1,7 +1,7 @@
 import { linkOf } from '@hitchwright/core/exchange';
 import type { SetupDocument } from '@hitchwright/core/records';
 import { useState } from 'react';
-import { addressOf } from '../../app/address.ts';
+import { addressOf, sharedSite } from '../../app/address.ts';
 import { CopyButton } from './CopyButton.tsx';
 import type { Reply } from '@hitchwright/core/handover';
 import type { MakerDesk } from './useMaker.ts';
@@ -16,7 +16,10 @@ export function ReplyPart({ desk, document }: ReplyPartProps) {
   const [reply, setReply] = useState<Reply | null>(null);
   const [text, setText] = useState('');
   const draft = async (): Promise<void> => {
-    const made = await desk.make({ kind: 'reply', link: addressOf(linkOf(document)) });
+    const made = await desk.make({
+      kind: 'reply',
+      ...(sharedSite() === null ? {} : { link: addressOf(linkOf(document)) }),
+    });
     if (made?.kind !== 'reply') return;
     setReply(made.reply);
     setText(made.reply.text);

@@ -43,6 +43,10 @@ export function useMaker(document: SetupDocument): MakerDesk {
       const made = await maker.current.ask({ document, system, paper, date: today(), wanted });
       setMaking(null);
       if (made.kind !== 'refused' && made.kind !== 'errors' && made.kind !== 'fault') return made;
+      if (made.kind === 'fault') {
+        maker.current?.close();
+        maker.current = null;
+      }
       setProblem(made);
       return null;
     },

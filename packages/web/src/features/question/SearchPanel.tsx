@@ -35,6 +35,8 @@ export function SearchPanel({ machine, onlySamples = false, onClose, onChoose }:
   const choices = groups.flatMap((group) => group.choices);
   const chosen = choices[Math.min(active, choices.length - 1)];
   const field = useRef<HTMLInputElement>(null);
+  /** What is being fetched; another choice, or leaving, lets it go. */
+  const taking = useRef<Choice | null>(null);
   useEffect(() => {
     dialog.current?.showModal();
     field.current?.focus();
@@ -48,13 +50,16 @@ export function SearchPanel({ machine, onlySamples = false, onClose, onChoose }:
   };
   /** Closing first gives focus back to the word in the sentence. */
   const take = (choice: Choice): void => {
+    taking.current = null;
     if (choice.fetched === undefined) {
       dialog.current?.close();
       onChoose(choice, null);
       return;
     }
+    taking.current = choice;
     choice.fetched().then(
       (picked) => {
+        if (taking.current !== choice) return;
         dialog.current?.close();
         onChoose({ ...choice, record: picked.record }, picked);
       },
@@ -63,6 +68,7 @@ export function SearchPanel({ machine, onlySamples = false, onClose, onChoose }:
   };
   /** The browser tells of a closed dialog only later, when the word that has focus again may have been pressed: the page is told now. */
   const leave = (): void => {
+    taking.current = null;
     dialog.current?.close();
     onClose();
   };
@@ -75,7 +81,7 @@ export function SearchPanel({ machine, onlySamples = false, onClose, onChoose }:
         event.preventDefault();
         leave();
       }}
-      onClose={onClose}
+      onClose={leave}
     >
       <div className="search-head">
         <h2 id="search-title">{titles[machine]}</h2>

@@ -25,7 +25,9 @@ export async function yardChoices(machine: Machine, typed: string): Promise<Choi
     };
   } catch (problem) {
     if (!(problem instanceof Refusal)) throw problem;
-    return { heading: 'The yard’s records can’t be reached. Is its server running?', choices: [] };
+    const heading =
+      problem.status === 0 ? 'The yard’s records can’t be reached. Is its server running?' : problem.message;
+    return { heading, choices: [] };
   }
 }
 

@@ -2,9 +2,9 @@ import { useMutation, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Trouble } from '../../app/server/Trouble.tsx';
 import { YardFrame } from '../../app/server/YardFrame.tsx';
-import { onceKey, said, yard } from '../../app/server/yard.ts';
+import { onceOf, said, yard } from '../../app/server/yard.ts';
 import { ChoiceField } from '../dimensions/ChoiceField.tsx';
-import { plainChoices } from '../dimensions/plainChoices.ts';
+import { plainChoices, saidBy } from '../dimensions/plainChoices.ts';
 import { copied } from './copied.ts';
 import { kindNamed, kinds, kindWords, type Kind } from './kinds.ts';
 import { RecordPicker } from './RecordPicker.tsx';
@@ -41,14 +41,21 @@ function NewRecord({ first, base }: NewRecordProps) {
       const json = {
         kind,
         name: name.trim(),
-        fields: Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== '')),
+        fields: fieldsSaid(kind, fields),
         ...(owner === null || kind !== 'machine' ? {} : { owner: owner.id }),
         ...(standsOn === null || under === null ? {} : { [standsOn]: under.id }),
       };
-      return said(yard.records.$post({ header: { 'idempotency-key': onceKey() }, json }));
+      return onceOf(json, (key) => said(yard.records.$post({ header: { 'idempotency-key': key }, json })));
     },
     onSuccess: ({ id }) => (location.hash = `#record=${id}`),
   });
+  /** What was chosen for another kind says nothing of this one. */
+  const choose = (next: Kind): void => {
+    setKind(next);
+    setFields({});
+    setLike(null);
+    setUnder(null);
+  };
   const isReady = name.trim() !== '' && (standsOn === null || under !== null);
   return (
     <form
@@ -60,7 +67,7 @@ function NewRecord({ first, base }: NewRecordProps) {
     >
       <label className="reading-labelled">
         <span>What it is</span>
-        <select value={kind} onChange={({ target }) => setKind(kindNamed(target.value) ?? kind)}>
+        <select value={kind} onChange={({ target }) => choose(kindNamed(target.value) ?? kind)}>
           {kinds.map((one) => (
             <option key={one} value={one}>
               {kindWords[one].one}
@@ -90,8 +97,8 @@ function NewRecord({ first, base }: NewRecordProps) {
               <ChoiceField
                 key={key}
                 path={key}
-                choice={{ ...choice, required: false }}
-                chosen={fields[key] ?? ''}
+                choice={choice}
+                chosen={fields[key] ?? firstOf(key)}
                 onChange={(chosen) => setFields({ ...fields, [key]: chosen })}
               />
             );
@@ -111,6 +118,21 @@ function NewRecord({ first, base }: NewRecordProps) {
       </p>
     </form>
   );
+}
+
+/** What a choice begins with: what has to be said begins with its first option. */
+function firstOf(key: string): string {
+  const choice = plainChoices[key];
+  return choice?.required === true ? (choice.options[0]?.[0] ?? '') : (choice?.usual ?? '');
+}
+
+/** The choices as a record has them. */
+function fieldsSaid(kind: Kind, chosen: Readonly<Record<string, string>>): Record<string, unknown> {
+  const said = classChoices[kind].flatMap((key): [string, unknown][] => {
+    const choice = plainChoices[key];
+    return choice === undefined ? [] : [[key, saidBy(choice, chosen[key] ?? firstOf(key))]];
+  });
+  return Object.fromEntries(said.filter(([, value]) => value !== undefined));
 }
 
 /** The record that the new one stands on: given by the address, or picked. */

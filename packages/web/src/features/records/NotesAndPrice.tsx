@@ -1,3 +1,4 @@
+import { atPath } from '@hitchwright/core/records';
 import type { ReactNode } from 'react';
 import { plainAt } from './fieldsOf.ts';
 import { partKinds, weightKinds } from './kinds.ts';
@@ -56,7 +57,7 @@ interface TextFieldProps {
 
 /** A text that is written down when one leaves it. */
 function TextField({ desk: { record, change }, field, words, isLong = false }: TextFieldProps) {
-  const kept = plainAt(record, field);
+  const kept = atPath(record.fields, field);
   const text = typeof kept === 'string' ? kept : '';
   const [typed, setTyped] = useTyped(text);
   const leave = (): void => {

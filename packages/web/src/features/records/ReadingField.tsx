@@ -1,9 +1,10 @@
+import { useState } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { FieldPicture } from './FieldPicture.tsx';
 import { ReadingForm } from './ReadingForm.tsx';
 import { ReadingsTable } from './ReadingsTable.tsx';
-import { leafText, readingInUse, readingsOf, ruleOf } from './fieldsOf.ts';
+import { leafText, readingsOf, readingTaken, ruleOf } from './fieldsOf.ts';
 import { becauseWords, gradeWords } from './readingWords.ts';
 import type { RecordDesk } from './useRecord.ts';
 
@@ -18,6 +19,8 @@ interface ReadingFieldProps {
 /** One figure: the value in use on its line; opened, everything that was read of it, and a place for another reading. */
 export function ReadingField({ desk, field, isOpen, hasPicture, onOpen }: ReadingFieldProps) {
   const { record } = desk;
+  const [wasOpen, setWasOpen] = useState(isOpen);
+  if (isOpen && !wasOpen) setWasOpen(true);
   const rule = ruleOf(record, field);
   if (rule === undefined) return null;
   const id = `field-${field}`;
@@ -35,9 +38,9 @@ export function ReadingField({ desk, field, isOpen, hasPicture, onOpen }: Readin
           <InUseText desk={desk} field={field} />
         </button>
       </div>
-      {isOpen ? (
-        <div id={`${id}-readings`} role="group" aria-labelledby={id} className="reading-open">
-          {hasPicture ? <FieldPicture record={record} field={field} /> : null}
+      {wasOpen ? (
+        <div id={`${id}-readings`} role="group" aria-labelledby={id} className="reading-open" hidden={!isOpen}>
+          {hasPicture && isOpen ? <FieldPicture record={record} field={field} /> : null}
           <ReadingsTable desk={desk} field={field} rule={rule} />
           <ReadingForm desk={desk} field={field} rule={rule} />
         </div>
@@ -50,10 +53,10 @@ export function ReadingField({ desk, field, isOpen, hasPicture, onOpen }: Readin
 function InUseText({ desk: { record }, field }: Pick<ReadingFieldProps, 'desk' | 'field'>) {
   const { system } = usePreferences();
   const rule = ruleOf(record, field);
-  const own = readingInUse(record, field);
-  const reading = own ?? readingInUse(record.over ?? null, field);
-  if (rule === undefined || reading === null) return <span className="reading-none">not known yet</span>;
-  const choice = own === null ? undefined : record.inUse[field];
+  const taken = readingTaken(record, field);
+  if (rule === undefined || taken === null) return <span className="reading-none">not known yet</span>;
+  const { reading, isOwn } = taken;
+  const choice = isOwn ? record.inUse[field] : undefined;
   const conflicts = choice?.conflicts.length ?? 0;
   const others = readingsOf(record, field).length - 1;
   return (
@@ -62,7 +65,7 @@ function InUseText({ desk: { record }, field }: Pick<ReadingFieldProps, 'desk' |
         <Figures text={leafText(reading.leaf, rule, system)} />
       </span>
       <span className="reading-why">
-        {own === null ? `from ${record.over?.name ?? 'what it stands on'}` : gradeWords[reading.grade]}
+        {!isOwn ? `from ${record.over?.name ?? 'what it stands on'}` : gradeWords[reading.grade]}
         {choice === undefined || others < 1 ? '' : `, ${becauseWords[choice.because]} of ${others + 1}`}
       </span>
       {conflicts > 0 ? <b className="reading-conflict">readings don’t agree</b> : null}

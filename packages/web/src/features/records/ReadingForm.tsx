@@ -2,9 +2,11 @@ import { toolsFor } from '@hitchwright/core/advice';
 import { readValue, type FieldRule } from '@hitchwright/core/records';
 import { unitNameIn } from '@hitchwright/core/units';
 import { toolWords } from '@hitchwright/core/words';
+import { useMutation } from '@tanstack/react-query';
 import { useState, type ReactNode } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
 import { today } from '../../app/today.ts';
+import { Trouble } from '../../app/server/Trouble.tsx';
 import { onceKey, said, yard } from '../../app/server/yard.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { ErrorWords } from '../check/ErrorList.tsx';
@@ -52,20 +54,23 @@ export function ReadingForm({ desk, field, rule }: ReadingFormProps) {
   const [photo, setPhoto] = useState<File | null>(null);
   const leaf = leafOf(entry, about);
   const { value, errors } = leaf === undefined ? { value: null, errors: [] } : readValue(leaf, rule, '', system);
-  const write = async (): Promise<void> => {
-    const photoId = photo === null ? null : await keptPhoto(desk.record.id, field, photo);
-    const draft: Draft = { field, leaf: leaf ?? null, grade: about.grade, ...(photoId === null ? {} : { photoId }) };
-    if (!(await desk.add(draft))) return;
-    setEntry(entryOf(undefined, path));
-    setPhoto(null);
-  };
+  const writing = useMutation({
+    mutationFn: async () => {
+      const photoId = photo === null ? null : await keptPhoto(desk.record.id, field, photo);
+      const draft: Draft = { field, leaf: leaf ?? null, grade: about.grade, ...(photoId === null ? {} : { photoId }) };
+      if (!(await desk.add(draft))) return;
+      setEntry(entryOf(undefined, path));
+      setPhoto(null);
+    },
+  });
+  const isBusy = writing.isPending || desk.isWriting;
   return (
     <form
       className="reading-form"
       aria-label={`Another reading of the ${rule.label}`}
       onSubmit={(event) => {
         event.preventDefault();
-        if (leaf !== undefined && errors.length === 0) void write();
+        if (leaf !== undefined && errors.length === 0 && !isBusy) writing.mutate();
       }}
     >
       <div className="field-head">
@@ -112,11 +117,8 @@ export function ReadingForm({ desk, field, rule }: ReadingFormProps) {
           onChange={({ target }) => setPhoto(target.files?.[0] ?? null)}
         />
       </label>
-      <button
-        type="submit"
-        className="button-solid"
-        disabled={leaf === undefined || errors.length > 0 || desk.isWriting}
-      >
+      <Trouble problem={writing.error} />
+      <button type="submit" className="button-solid" disabled={leaf === undefined || errors.length > 0 || isBusy}>
         Write it down
       </button>
     </form>
@@ -203,12 +205,13 @@ function Labelled({ words, children }: { readonly words: string; readonly childr
 /** The figure with what stands beside it, as a setup document has it; undefined where nothing was typed. */
 function leafOf(entry: Entry, { grade, tool, who, when, source, note }: About): unknown {
   const raw = rawOf(entry);
-  if (raw === undefined || raw === null) return raw;
   const beside = Object.fromEntries(
     Object.entries({ tool: grade === 'measured' ? tool : '', who, when, source, note }).filter(
       ([, text]) => text.trim() !== '',
     ),
   );
+  if (raw === undefined) return undefined;
+  if (raw === null) return { unknown: true, ...beside };
   return typeof raw === 'object' && !Array.isArray(raw) ? { ...raw, ...beside } : { value: raw, ...beside };
 }
 

@@ -1,10 +1,11 @@
 import { inUseRule, readValue, type FieldRule } from '@hitchwright/core/records';
 import { printBoth } from '@hitchwright/core/units';
 import { toolWords } from '@hitchwright/core/words';
+import { dayText } from '../../app/day.ts';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { pointName } from '../dimensions/plainChoices.ts';
-import { leafText, pathIn, readingsOf } from './fieldsOf.ts';
+import { leafText, pathIn, readingsOf, readingTaken } from './fieldsOf.ts';
 import { gradeWords } from './readingWords.ts';
 import type { Reading } from './recordTypes.ts';
 import type { RecordDesk } from './useRecord.ts';
@@ -23,6 +24,7 @@ export function ReadingsTable({ desk, field, rule }: ReadingsTableProps) {
   const choice = record.inUse[field];
   const above = record.over === null || record.over === undefined ? [] : readingsOf(record.over, field).slice(0, 1);
   if (readings.length === 0 && above.length === 0) return null;
+  const taken = readingTaken(record, field);
   const worst = Math.max(0, ...(choice?.conflicts.map(({ apartBy }) => apartBy) ?? []));
   return (
     <div className="readings">
@@ -37,14 +39,16 @@ export function ReadingsTable({ desk, field, rule }: ReadingsTableProps) {
           <ReadingLine
             key={reading.id}
             {...{ desk, field, rule, reading }}
-            isUsed={choice?.id === reading.id}
+            isUsed={taken?.reading.id === reading.id}
             isAlone={readings.length === 1}
           />
         ))}
         {above.map((reading) => (
           <li key={reading.id} className="reading-line">
             <ReadingSays reading={reading} field={field} rule={rule} desk={desk} />
-            <span className="reading-mark">{readings.length === 0 ? 'in use, from the model' : 'of the model'}</span>
+            <span className="reading-mark">
+              {taken?.reading.id === reading.id ? 'in use, from' : 'of'} {record.over?.name ?? 'what it stands on'}
+            </span>
           </li>
         ))}
       </ul>
@@ -130,9 +134,4 @@ function toolName(tool: string): string {
 function asTyped(leaf: unknown): string {
   const typed = typeof leaf === 'string' ? leaf : (leaf as { value?: unknown } | null)?.value;
   return typeof typed === 'string' ? `, typed “${typed}”` : '';
-}
-
-function dayText(time: string): string {
-  const day = new Date(time);
-  return Number.isNaN(day.getTime()) ? time : day.toLocaleDateString(undefined, { dateStyle: 'medium' });
 }

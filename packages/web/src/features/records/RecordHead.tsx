@@ -1,5 +1,6 @@
 import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
+import { Trouble } from '../../app/server/Trouble.tsx';
 import { titleOf, kindWords } from './kinds.ts';
 import { copied } from './copied.ts';
 import type { RecordDesk } from './useRecord.ts';
@@ -75,24 +76,27 @@ function WholeRecord({ desk }: { readonly desk: RecordDesk }) {
       </p>
     );
   return (
-    <p className="button-row">
-      <button type="button" disabled={copy.isPending} onClick={() => copy.mutate()}>
-        Make a copy
-      </button>
-      {isModel ? (
-        <a className="button" href={`#new=machine:${record.id}`}>
-          A customer has one
-        </a>
-      ) : null}
-      {record.kind === 'tractor' ? (
-        <a className="button" href={`#new=state:${record.id}`}>
-          Another state of it
-        </a>
-      ) : null}
-      <button type="button" onClick={() => setAsked(true)}>
-        Remove
-      </button>
-    </p>
+    <>
+      <Trouble problem={copy.error} />
+      <p className="button-row">
+        <button type="button" disabled={copy.isPending} onClick={() => copy.mutate()}>
+          Make a copy
+        </button>
+        {isModel ? (
+          <a className="button" href={`#new=machine:${record.id}`}>
+            A customer has one
+          </a>
+        ) : null}
+        {record.kind === 'tractor' ? (
+          <a className="button" href={`#new=state:${record.id}`}>
+            Another state of it
+          </a>
+        ) : null}
+        <button type="button" onClick={() => setAsked(true)}>
+          Remove
+        </button>
+      </p>
+    </>
   );
 }
 

@@ -10,10 +10,12 @@ interface RecordPickerProps {
   readonly kinds: readonly Kind[];
   readonly picked: ListedRecord | null;
   readonly onPick: (record: ListedRecord | null) => void;
+  /** Told whether something is typed that was not picked yet. */
+  readonly onPending?: (isPending: boolean) => void;
 }
 
 /** Finds one record as its name is typed. */
-export function RecordPicker({ words, kinds, picked, onPick }: RecordPickerProps) {
+export function RecordPicker({ words, kinds, picked, onPick, onPending }: RecordPickerProps) {
   const id = useId();
   const [search, setSearch] = useState('');
   const found = useQuery({
@@ -32,6 +34,12 @@ export function RecordPicker({ words, kinds, picked, onPick }: RecordPickerProps
         </button>
       </p>
     );
+  const take = (record: ListedRecord): void => {
+    onPending?.(false);
+    onPick(record);
+  };
+  const hits = search.trim() === '' ? [] : (found.data?.items ?? []);
+  const [first] = hits;
   return (
     <div className="picker">
       <label className="picker-label">
@@ -42,18 +50,35 @@ export function RecordPicker({ words, kinds, picked, onPick }: RecordPickerProps
           maxLength={200}
           autoComplete="off"
           aria-controls={id}
-          onChange={({ target }) => setSearch(target.value)}
+          onKeyDown={(event) => {
+            if (event.key !== 'Enter') return;
+            event.preventDefault();
+            if (first !== undefined && !found.isPlaceholderData) take(first);
+          }}
+          onChange={({ target }) => {
+            setSearch(target.value);
+            onPending?.(target.value.trim() !== '');
+          }}
         />
       </label>
       <ul id={id}>
-        {(search.trim() === '' ? [] : (found.data?.items ?? [])).map((record) => (
+        {hits.map((record) => (
           <li key={record.id}>
-            <button type="button" onClick={() => onPick(record)}>
+            <button type="button" onClick={() => take(record)}>
               {record.name} <span>{kindWords[record.kind].one}</span>
             </button>
           </li>
         ))}
       </ul>
+      <p role="status" className="picker-state">
+        {pickerState(search, hits.length, found.isFetching)}
+      </p>
     </div>
   );
+}
+
+function pickerState(search: string, hits: number, isFetching: boolean): string {
+  if (search.trim() === '') return '';
+  if (hits === 0) return isFetching ? 'Looking…' : 'None is called so.';
+  return 'Pick one of these, or empty the box.';
 }

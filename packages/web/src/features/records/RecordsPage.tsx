@@ -67,7 +67,7 @@ function Records({ kind }: { readonly kind: Kind | null }) {
       </div>
       <KindTabs kind={kind} />
       <Trouble problem={found.error} onAgain={() => void found.refetch()} />
-      {found.isSuccess && records.length === 0 ? (
+      {found.data === undefined ? null : records.length === 0 ? (
         <NothingFound search={search} kind={kind} isRemoved={isRemoved} />
       ) : (
         <RecordList
@@ -75,7 +75,8 @@ function Records({ kind }: { readonly kind: Kind | null }) {
           isOlder={found.isPlaceholderData}
           hasMore={found.hasNextPage}
           onEnd={() => {
-            if (found.hasNextPage && !found.isFetchingNextPage) void found.fetchNextPage();
+            if (found.hasNextPage && !found.isFetchingNextPage && !found.isFetchNextPageError)
+              void found.fetchNextPage();
           }}
         />
       )}

@@ -89,6 +89,25 @@ export function readingInUse(record: Standing | null, field: string): Reading | 
   return record?.readings.find((reading) => reading.id === id) ?? null;
 }
 
+/**
+ * The reading whose value a check takes for a field: the record’s own, but where that gives no figure, the one of what it stands on; as the
+ * store makes its setups.
+ */
+export function readingTaken(
+  record: Answered,
+  field: string,
+): { readonly reading: Reading; readonly isOwn: boolean } | null {
+  const own = readingInUse(record, field);
+  const below = readingInUse(record.over ?? null, field);
+  if (own !== null && (isFigure(own.leaf) || below === null || !isFigure(below.leaf)))
+    return { reading: own, isOwn: true };
+  return below === null ? null : { reading: below, isOwn: false };
+}
+
+function isFigure(leaf: unknown): boolean {
+  return leaf !== null && (leaf as { readonly unknown?: unknown }).unknown !== true;
+}
+
 /** Readings of one field that stand side by side, the one in use first. */
 export function readingsOf(record: Standing | null, field: string): readonly Reading[] {
   const used = record?.inUse[field]?.id;

@@ -1,7 +1,7 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
-import { onceKey, Refusal, said, yard } from '../../app/server/yard.ts';
+import { onceOf, Refusal, said, yard } from '../../app/server/yard.ts';
 import type { Answered, Change, Draft, Meeting } from './recordTypes.ts';
 
 /** A record as it is worked on here. */
@@ -46,18 +46,21 @@ export function useRecord(id: string) {
     }
   };
   const record = asked.data ?? null;
-  const changeAt = (change: Change, revision: number): Promise<boolean> =>
-    write(
-      () =>
-        said(
-          yard.records[':id'].$patch({
-            param: { id },
-            header: { 'if-match': `"${revision}"` },
-            json: { ...change, units: system },
-          }),
-        ),
-      change,
+  const line = useRef<Promise<unknown>>(Promise.resolve());
+  const written = useRef(0);
+  /** One change after the other: one’s own last one is nobody else’s. */
+  const changeAt = (change: Change, revision: number): Promise<boolean> => {
+    const next = line.current.then(() =>
+      write(async () => {
+        const header = { 'if-match': `"${Math.max(revision, written.current)}"` };
+        const json = { ...change, units: system };
+        const now = await said(yard.records[':id'].$patch({ param: { id }, header, json }));
+        written.current = now.revision;
+      }, change),
     );
+    line.current = next;
+    return next;
+  };
   const match = { 'if-match': `"${record?.revision ?? 0}"` };
   const desk: RecordDesk | null =
     record === null
@@ -71,12 +74,14 @@ export function useRecord(id: string) {
           add: (reading) =>
             write(
               () =>
-                said(
-                  yard.records[':id'].readings.$post({
-                    param: { id },
-                    header: { 'idempotency-key': onceKey() },
-                    json: { readings: [reading], units: system },
-                  }),
+                onceOf({ id, reading, system }, (key) =>
+                  said(
+                    yard.records[':id'].readings.$post({
+                      param: { id },
+                      header: { 'idempotency-key': key },
+                      json: { readings: [reading], units: system },
+                    }),
+                  ),
                 ),
               null,
             ),
