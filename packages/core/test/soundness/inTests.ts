@@ -19,6 +19,16 @@ function inShort(kind: Kind): How {
   return { samples: samplesOf(kind), elsewhere: 100, places: fewestPlaces };
 }
 
+/** How many setups make one round of every kind. */
+const round = 20;
+
+/** The setups of every other round, so that either half has every kind in the order in which they are made. */
+export function everyOther(first: 0 | 1): number[] {
+  return Array.from({ length: 200 }, (_, number) => number).filter(
+    (number) => Math.floor(number / round) % 2 === first,
+  );
+}
+
 const batch = 10;
 /** So many setups at least. */
 const fewest = 2;
