@@ -20,7 +20,8 @@ const server = await openServer({ store, site: null, folder, sample, clock, ids 
 async function sent<T>(method: string, path: string, body: unknown = {}, headers: object = {}): Promise<T> {
   const answer = await fetch(server.address + path, {
     method,
-    headers: { 'content-type': 'application/json', ...headers },
+    // A connection that was idle while the answers came in may be closed by now.
+    headers: { 'content-type': 'application/json', connection: 'close', ...headers },
     ...(method === 'GET' ? {} : { body: JSON.stringify(body) }),
   });
   if (!answer.ok) throw new Error(`${path}: ${answer.status} ${await answer.text()}`);

@@ -40,7 +40,7 @@ export interface Recheck {
 
 const by: By = { who: 'checked again' };
 /** Answers looked at in one go. */
-const atOnce = 50;
+const atOnce = 200;
 /** A few changes in a row are looked at together [ms]. */
 const shortly = 50;
 /** An answer that somebody else keeps changing is left for the next time. */

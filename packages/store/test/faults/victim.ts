@@ -18,11 +18,17 @@ export async function counted(url: string, id: string, servers: number): Promise
   const children = Array.from({ length: servers }, (_, i) =>
     spawn(process.execPath, [program, url, 'counts', `c${i}`, id], { stdio: ['pipe', 'pipe', 'inherit'] }),
   );
+  let ready = 0;
+  // They begin together, however long each takes to start: else the first may have left before the last has come.
+  const oneMoreIsReady = (): void => {
+    ready += 1;
+    if (ready === servers) for (const child of children) child.stdin.write('go\n');
+  };
   const told = children.map(async (child) => {
     const said: Record<string, unknown>[] = [];
     for await (const line of createInterface({ input: child.stdout })) {
       said.push(JSON.parse(line) as Record<string, unknown>);
-      if (said.length === 1) child.stdin.write('go\n');
+      if (said.length === 1) oneMoreIsReady();
     }
     return Number(said.at(-1)?.['conflicts']);
   });
