@@ -4,7 +4,7 @@ import { withEdits } from '@hitchwright/core/records';
 import { verdictWords } from '@hitchwright/core/words';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { askedFor, begin, keptIn, keyIn, readTwice, truth, unread } from './measuring.ts';
+import { askedFor, begin, draftKept, keptIn, keyIn, readTwice, truth, unread } from './measuring.ts';
 import { expect, site, test } from './person.ts';
 import { linked } from './sample.ts';
 
@@ -147,11 +147,7 @@ test('a closed page and a new one go on where the first was left, half-typed fig
   await begin(page);
   await keyIn(page, 52);
   const address = page.url();
-  await expect
-    .poll(async () =>
-      (await keptIn<{ draft?: string }>(page, 'entries')).evaluate((all) => all.map(({ draft }) => draft)),
-    )
-    .toContain('52');
+  await draftKept(page, '52');
   await page.goto('about:blank');
   await page.goto(address);
   await expect(page.locator('.reading-box')).toHaveValue('52');

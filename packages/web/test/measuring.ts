@@ -70,3 +70,12 @@ export function keptIn<T>(page: Page, store: string): Promise<JSHandle<T[]>> {
     return all;
   }, store) as Promise<JSHandle<T[]>>;
 }
+
+/** Waits until what is half typed is written down on the device: it is, a moment after each key. */
+export async function draftKept(page: Page, text: string): Promise<void> {
+  await expect
+    .poll(async () =>
+      (await keptIn<{ draft?: string }>(page, 'entries')).evaluate((all) => all.map(({ draft }) => draft)),
+    )
+    .toContain(text);
+}

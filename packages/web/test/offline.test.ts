@@ -4,7 +4,7 @@ import { cpSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:f
 import { join } from 'node:path';
 import type * as LastingStorageModule from '../src/app/offline/lastingStorage.ts';
 import { hostOf, twoVersions, type Host, type Versions } from './host.ts';
-import { askedFor, begin, keyIn, readTwice, truth, unread } from './measuring.ts';
+import { askedFor, begin, draftKept, keyIn, readTwice, truth, unread } from './measuring.ts';
 import { checkOf, linked, valueIn } from './sample.ts';
 import { expect as plainExpect, test as base } from './person.ts';
 
@@ -559,6 +559,7 @@ test('a measuring goes on without a signal: half typed, reloaded, finished', asy
   await begin(page, host.address);
   const first = await askedFor(page);
   await keyIn(page, 66);
+  await draftKept(page, '66');
   await loseSignal(phone, host);
   await page.reload();
   await expect(page.locator(`[data-path="${first}"] .reading-box`)).toHaveValue('66');
