@@ -45,6 +45,7 @@ export {
   type PinFixing,
   type Rotation,
 } from './choices.ts';
+export { givenRange } from './givenRange.ts';
 export { partSizesOf } from './partSizes.ts';
 export { readReply, readRequest, type MeasuringReply, type MeasuringRequest } from './request.ts';
 export { readValue } from './readValue.ts';

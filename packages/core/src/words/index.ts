@@ -31,3 +31,5 @@ export { sentenceCase } from './sentenceCase.ts';
 export { mountingNames, mountingReasons } from './mounting.ts';
 export { pinPlanWords, pinRefusalWords, targetFigures, type PinPlanWords, type PinRefusalWords } from './pinPlan.ts';
 export { remarksBesideAxles, remarksOn } from './remarks.ts';
+export { topicAnswer } from './topicAnswer.ts';
+export { uncheckedText, waitsForDriven } from './unchecked.ts';

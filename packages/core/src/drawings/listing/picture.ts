@@ -1,5 +1,5 @@
-import { hull, middle, type Interval } from '../../engine/geometry/index.ts';
-import type { Value } from '../../records/index.ts';
+import { middle } from '../../engine/geometry/index.ts';
+import { givenRange, type Value } from '../../records/index.ts';
 import { figureText } from '../figureText.ts';
 import { onPaper, type Pen } from '../pen.ts';
 import type { TwoViews } from '../pinPlan/twoViews.ts';
@@ -17,22 +17,8 @@ export interface MachinePicture {
 
 /** A figure that was given, of what can be set its whole range; null where nothing or no more than a default was. */
 export function given(record: object | undefined, key: string): Shown | null {
-  const range = rangeOf((record as Readonly<Record<string, Value | undefined>> | undefined)?.[key]);
+  const range = givenRange((record as Readonly<Record<string, Value | undefined>> | undefined)?.[key]);
   return range === null ? null : { path: key, ...range, value: middle(range), standing: 'measured' };
-}
-
-function rangeOf(value: Value | undefined): Interval | null {
-  switch (value?.kind) {
-    case 'stated':
-    case 'uncertain':
-      return value.bound;
-    case 'adjustable':
-      return { low: value.lowest.low, high: value.highest.high };
-    case 'stops':
-      return value.at.reduce(hull);
-    default:
-      return null;
-  }
 }
 
 /** What is made from a figure; nothing where it was not given. */

@@ -2,7 +2,9 @@ import { assess } from '../../engine/assess/index.ts';
 import { topicOf } from '../../engine/findings/index.ts';
 import {
   fieldRules,
+  givenRange,
   withEdits,
+  type Bound,
   type FieldRule,
   type Setup,
   type SetupDocument,
@@ -49,7 +51,7 @@ export function factsOf(setup: Setup, machine: ListedMachine, system: UnitSystem
   return [...fieldRules].flatMap(([path, rule]) => {
     if (!path.startsWith(`${machine}.`) || wishes.includes(path)) return [];
     const value = valueAt(setup, path);
-    const range = value === undefined ? null : rangeOf(value);
+    const range = givenRange(value);
     return range === null || value === undefined ? [] : [factOf(path, rule, value, { ...range, system })];
   });
 }
@@ -61,31 +63,11 @@ function valueAt(setup: Setup, path: string): Value | undefined {
   return found as Value | undefined;
 }
 
-interface Range {
-  readonly low: number;
-  readonly high: number;
-}
-
-/** What was measured or told; a figure that only stands in for one is none. */
-function rangeOf(value: Value): Range | null {
-  switch (value.kind) {
-    case 'stated':
-    case 'uncertain':
-      return value.bound;
-    case 'adjustable':
-      return { low: value.lowest.low, high: value.highest.high };
-    case 'stops':
-      return { low: Math.min(...value.at.map(({ low }) => low)), high: Math.max(...value.at.map(({ high }) => high)) };
-    default:
-      return null;
-  }
-}
-
 function factOf(
   path: string,
   rule: FieldRule,
   value: Value,
-  printing: Range & { readonly system: UnitSystem },
+  printing: Bound & { readonly system: UnitSystem },
 ): ListedFact {
   const { low, high } = printing;
   return {
@@ -114,7 +96,7 @@ const pointWords: Readonly<Record<string, string>> = {
 function figureText(
   value: Value,
   dimension: Dimension,
-  { low, high, system }: Range & { readonly system: UnitSystem },
+  { low, high, system }: Bound & { readonly system: UnitSystem },
 ): string {
   const other = system === 'us' ? 'metric' : 'us';
   const chosen = inSystem(value, dimension, { low, high }, system);
@@ -123,7 +105,7 @@ function figureText(
 }
 
 /** `26 in ±1/16 in`, `from 14 in to 18 1/2 in, can be set`; a tolerance is rounded up, ends outward. */
-function inSystem(value: Value, dimension: Dimension, { low, high }: Range, system: UnitSystem): string {
+function inSystem(value: Value, dimension: Dimension, { low, high }: Bound, system: UnitSystem): string {
   const fine = dimension === 'length' ? { step: system === 'us' ? 64 : 0.1 } : {};
   const printed = (figure: number, round: 'nearest' | 'up' | 'down'): string =>
     printQuantity(figure, dimension, { system, round, ...fine }).replace(/\.0 mm$/, ' mm');

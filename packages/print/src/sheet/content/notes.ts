@@ -94,14 +94,3 @@ function notCheckedOf({ answer, setup }: Judged, system: SheetOptions['system'])
   }
   return [...bySentence].map(([sentence, titles]) => ({ sentence, titles }));
 }
-
-/** `3 limits not checked`, `drive and 1 limit not checked`; null where everything was checked. */
-export function uncheckedText({ answer }: Judged): string | null {
-  const unchecked = answer.findings.filter(({ status }) => status === 'notChecked');
-  const limits = unchecked.filter(({ reason }) => reason !== 'driven').length;
-  const what = [
-    ...(limits < unchecked.length ? ['drive'] : []),
-    ...(limits === 0 ? [] : [`${limits} ${limits === 1 ? 'limit' : 'limits'}`]),
-  ];
-  return what.length === 0 ? null : `${what.join(' and ')} not checked`;
-}

@@ -1,8 +1,7 @@
-import { becauseOf, verdictWords } from '@hitchwright/core/words';
+import { becauseOf, verdictWords, uncheckedText } from '@hitchwright/core/words';
 import { frameWidth } from '../../pdf/paper.ts';
 import type { Spot } from '../../pdf/ink.ts';
 import { settings, span, words, type Block, type Words } from '../block.ts';
-import { uncheckedText } from '../content/notes.ts';
 import { topicsOf, type TopicAnswer } from '../content/topics.ts';
 import type { Judged, SheetOptions } from '../options.ts';
 import { rule, rules, type Press } from '../press.ts';
@@ -37,7 +36,7 @@ function verdictBlock({ ink, tags }: Press, judged: Judged, { system }: SheetOpt
   const verdict = set(verdictWords(judged.answer), settings.verdict, room - mark.verdict - 3);
   const question = set(questionOf(judged), settings.body, room);
   const because = set(becauseOf(judged.answer, judged.setup, system) ?? '', settings.because, room);
-  const unchecked = set(uncheckedText(judged) ?? '', settings.unchecked, room - mark.unchecked - 3);
+  const unchecked = set(uncheckedText(judged.answer.findings) ?? '', settings.unchecked, room - mark.unchecked - 3);
   const gaps = 2 * over + (because.height > 0 ? 1 : 0) + (unchecked.height > 0 ? 1.5 : 0);
   const paint = ([x, y]: Spot): void => {
     let top = y + over;

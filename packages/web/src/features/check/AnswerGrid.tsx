@@ -1,11 +1,10 @@
 import type { Answer } from '@hitchwright/core/assess';
 import type { Edit } from '@hitchwright/core/records';
-import { asksWhetherDriven, topicWords } from '@hitchwright/core/words';
+import { asksWhetherDriven, topicWords, topicAnswer } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { VerdictMark } from '../../marks/VerdictMark.tsx';
 import { DrivenQuestion } from './DrivenQuestion.tsx';
-import { topicAnswer } from './topicAnswer.ts';
 
 type Topic = keyof typeof topicWords;
 

@@ -1,11 +1,10 @@
 import type { Printed } from '@hitchwright/core/exchange';
-import { becauseOf, verdictWords } from '@hitchwright/core/words';
+import { becauseOf, verdictWords, uncheckedText } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { VerdictMark } from '../../marks/VerdictMark.tsx';
 import type { Reply } from './assessor.ts';
 import { PrintedNote } from './PrintedNote.tsx';
-import { uncheckedText } from './unchecked.ts';
 import type { Answered } from './useAssessment.ts';
 
 interface TitleBlockProps {

@@ -1,5 +1,5 @@
+import { waitsForDriven } from '@hitchwright/core/words';
 import type { Finding } from '@hitchwright/core/findings';
-import { waitsForDriven } from './unchecked.ts';
 import type { Answered } from './useAssessment.ts';
 
 /** A finding with its number on the drawing; null where the drawing has no balloon for it. */

@@ -1,7 +1,9 @@
-import type { Answer } from '@hitchwright/core/assess';
-import type { Finding } from '@hitchwright/core/findings';
-import { printMarginSize, type UnitSystem } from '@hitchwright/core/units';
-import { driveLead, driveSpare, shortOf, topicLine, type topicWords } from '@hitchwright/core/words';
+import type { Answer } from '../engine/assess/index.ts';
+import type { Finding } from '../engine/findings/index.ts';
+import { printMarginSize, type UnitSystem } from '../units/index.ts';
+import { topicLine, type topicWords } from './answer.ts';
+import { driveLead, driveSpare } from './drive.ts';
+import { shortOf } from './findings.ts';
 
 type Topic = keyof typeof topicWords;
 
@@ -18,7 +20,14 @@ const tellings: Readonly<Record<Topic, Telling | null>> = {
   staysUpright: { spare: frontSpare, wrong: ({ findings }) => failing(findings, 'balance.') },
 };
 
-/** What stands under one of the four answers: what there is to spare or what is wrong, else the plain word. */
+/**
+ * What stands under one of the four answers: what there is to spare or what is wrong, else the plain word.
+ *
+ * @param answer the answer [record]
+ * @param topic which of the four [name]
+ * @param system unit system to write in [us | metric]
+ * @returns a few words [text]
+ */
 export function topicAnswer(answer: Answer, topic: Topic, system: UnitSystem): string {
   const plain = topicLine(answer, topic);
   const telling = tellings[topic];
