@@ -278,6 +278,31 @@ test('the check picks from the yard and its answer is saved with who asked', asy
   expect(items).toMatchObject([{ verdict: 'withParts', customer: { name: 'Bela Hart' } }]);
 });
 
+test('a state of a tractor is made, picked in the check, and saved with the answer', async ({ page }) => {
+  const tractor = ids.get('Ostrey 35') ?? '';
+  await page.goto(`${yard.address}#new=state:${tractor}`);
+  await page.getByLabel('Name').fill('tyres filled');
+  await page.getByRole('button', { name: 'Make the record' }).click();
+  await page.getByText('Wheels and tyres').or(page.getByText('Tyres and side play')).first().waitFor();
+  await page.goto(yard.address);
+  await page.locator('[data-machine=tractor]').click();
+  await page.locator('.search-field').fill('tyres filled');
+  await page.getByRole('option', { name: 'Ostrey 35, tyres filled' }).click();
+  await expect(page.locator('[data-machine=tractor]')).toHaveText('Ostrey 35, tyres filled');
+  await page.locator('[data-machine=implement]').click();
+  await page.locator('.search-field').fill('Wickset 60-in box blade');
+  await page.locator(`#choice-record-${ids.get('Wickset 60-in box blade') ?? ''}`).click();
+  await page.getByRole('button', { name: 'Save the answer' }).click();
+  await page.getByLabel('What was asked').fill('with filled tyres');
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await expect(page.getByRole('status').filter({ hasText: 'Saved:' })).toBeVisible();
+  const { items } = await yard.ask<{ items: { refs: { tractor: string; state?: string } }[] }>(
+    'GET',
+    '/api/answers?search=filled',
+  );
+  expect(items[0]?.refs).toMatchObject({ tractor, state: expect.any(String) as unknown });
+});
+
 test('a figure that is changed by hand is no longer what the records say, and is not saved as if it were', async ({
   page,
 }) => {

@@ -1,5 +1,6 @@
+import { markupText } from '../words/index.ts';
 import type { Chart, ChartCell, ChartTable } from './chart.ts';
-import { htmlList, htmlText } from './html.ts';
+import { htmlList } from './html.ts';
 
 /** Black on white, a verdict by its words and by its frame: nothing depends on colour. */
 const style = [
@@ -21,10 +22,10 @@ export function chartHtml(chart: Chart): string {
   return [
     '<!doctype html>',
     '<html lang="en">',
-    `<head><meta charset="utf-8"><title>${htmlText(chart.title)}</title><style>\n${style}\n</style></head>`,
+    `<head><meta charset="utf-8"><title>${markupText(chart.title)}</title><style>\n${style}\n</style></head>`,
     '<body>',
-    `<h1>${htmlText(chart.title)}</h1>`,
-    `<p>${htmlText(chart.date)}. ${htmlText(chart.countText)}.</p>`,
+    `<h1>${markupText(chart.title)}</h1>`,
+    `<p>${markupText(chart.date)}. ${markupText(chart.countText)}.</p>`,
     htmlList(chart.legend.map(({ verdict, means }) => `${verdict}: ${means}`)),
     ...chart.tables.map(tableHtml),
     htmlList([...chart.notes, ...chart.cautions]),
@@ -35,14 +36,14 @@ export function chartHtml(chart: Chart): string {
 }
 
 function tableHtml({ tractor, columns, rows, countText }: ChartTable): string {
-  const heads = ['Implement', ...columns].map((text) => `<th scope="col">${htmlText(text)}</th>`).join('');
+  const heads = ['Implement', ...columns].map((text) => `<th scope="col">${markupText(text)}</th>`).join('');
   return [
-    `<section><h2>${htmlText(tractor)}</h2>`,
-    `<p>${htmlText(countText)}.</p>`,
+    `<section><h2>${markupText(tractor)}</h2>`,
+    `<p>${markupText(countText)}.</p>`,
     `<table><thead><tr>${heads}</tr></thead>`,
     '<tbody>',
     ...rows.map(
-      ({ implement, cells }) => `<tr><th scope="row">${htmlText(implement)}</th>${cells.map(cellHtml).join('')}</tr>`,
+      ({ implement, cells }) => `<tr><th scope="row">${markupText(implement)}</th>${cells.map(cellHtml).join('')}</tr>`,
     ),
     '</tbody></table></section>',
   ].join('\n');
@@ -50,5 +51,5 @@ function tableHtml({ tractor, columns, rows, countText }: ChartTable): string {
 
 function cellHtml({ outcome, verdict, reason, measure }: ChartCell): string {
   const words = [reason, measure.length === 0 ? '' : `Measure: ${measure.join(', ')}.`].filter((text) => text !== '');
-  return `<td data-outcome="${outcome}"><strong>${htmlText(verdict)}</strong>${htmlText(words.join('. '))}</td>`;
+  return `<td data-outcome="${outcome}"><strong>${markupText(verdict)}</strong>${markupText(words.join('. '))}</td>`;
 }

@@ -17,8 +17,9 @@ import {
   topicLine,
   topicWords,
   verdictWords,
+  markupText,
 } from '../words/index.ts';
-import { htmlList, htmlText } from './html.ts';
+import { htmlList } from './html.ts';
 import { judgedFrom, type Judged } from './judged.ts';
 import { nameOr, plainText } from './plainText.ts';
 import { safeLink } from './safeLink.ts';
@@ -181,9 +182,9 @@ function textOf(question: string, blocks: readonly Block[], link: string | null)
 
 function htmlOf(question: string, blocks: readonly Block[], link: string | null): string {
   const [verdict, ...rest] = blocks.map(({ heading, sentences }, i) => {
-    if (i === 0) return `<p><strong>${sentences.map(htmlText).join(' ')}</strong></p>`;
-    return `${heading === null ? '' : `<p>${htmlText(heading)}:</p>\n`}${htmlList(sentences)}`;
+    if (i === 0) return `<p><strong>${sentences.map(markupText).join(' ')}</strong></p>`;
+    return `${heading === null ? '' : `<p>${markupText(heading)}:</p>\n`}${htmlList(sentences)}`;
   });
-  const end = link === null ? [] : [`<p>${linkWords} <a href="${htmlText(link)}">${htmlText(link)}</a></p>`];
-  return `${[`<p>${opening} ${htmlText(question)}.</p>`, verdict, ...rest, `<p>${closing}</p>`, ...end].join('\n')}\n`;
+  const end = link === null ? [] : [`<p>${linkWords} <a href="${markupText(link)}">${markupText(link)}</a></p>`];
+  return `${[`<p>${opening} ${markupText(question)}.</p>`, verdict, ...rest, `<p>${closing}</p>`, ...end].join('\n')}\n`;
 }

@@ -28,6 +28,7 @@ export { cautionWords } from './cautions.ts';
 export { missOf, sentenceOf, shortOf, spareOf, titleOf } from './findings.ts';
 export { fieldOf, howToMeasure, labelOf } from './labels.ts';
 export { sentenceCase } from './sentenceCase.ts';
+export { markupText } from './markup.ts';
 export { mountingNames, mountingReasons } from './mounting.ts';
 export { pinPlanWords, pinRefusalWords, targetFigures, type PinPlanWords, type PinRefusalWords } from './pinPlan.ts';
 export { remarksBesideAxles, remarksOn } from './remarks.ts';

@@ -1,16 +1,8 @@
-const entities: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};
+import { markupText } from '../../words/index.ts';
 
 /** A text that is only text inside SVG: markup spelled out, and what XML forbids left out. */
 export function escaped(text: string): string {
-  return text
-    .replace(/[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu, '')
-    .replace(/[&<>"']/g, (sign) => entities[sign] as string);
+  return markupText(text.replace(/[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu, ''));
 }
 
 /** A coordinate to a thousandth; a number that is none is a broken drawing. */

@@ -1,4 +1,5 @@
-import { htmlList, htmlText } from '../html.ts';
+import { markupText } from '../../words/index.ts';
+import { htmlList } from '../html.ts';
 import { safeLink } from '../safeLink.ts';
 import type { Listing } from './listing.ts';
 
@@ -22,26 +23,31 @@ export function listingHtml(content: Content, isStyled: boolean): string {
   const address = safeLink(link ?? undefined);
   return [
     `<section${style('section')}>`,
-    `<h2>${htmlText(name)}</h2>`,
-    `<p>${htmlText(lead)}</p>`,
+    `<h2>${markupText(name)}</h2>`,
+    `<p>${markupText(lead)}</p>`,
     ...tableOf(content, style),
     ...(svg === null
       ? []
-      : [`<figure${style('figure')}>`, svg, `<figcaption>${htmlText(drawing?.title ?? '')}</figcaption>`, '</figure>']),
+      : [
+          `<figure${style('figure')}>`,
+          svg,
+          `<figcaption>${markupText(drawing?.title ?? '')}</figcaption>`,
+          '</figure>',
+        ]),
     ...headed(
       'Not measured yet, needed to say whether it hooks up',
       notKnown.map(({ text }) => text),
     ),
     ...headed('About these figures', notes),
     ...headed('Mind', cautions),
-    ...(address === null ? [] : [`<p><a href="${htmlText(address)}">Check it against your tractor</a></p>`]),
+    ...(address === null ? [] : [`<p><a href="${markupText(address)}">Check it against your tractor</a></p>`]),
     '</section>',
     '',
   ].join('\n');
 }
 
 function headed(heading: string, texts: readonly string[]): string[] {
-  return texts.length === 0 ? [] : [`<h3>${htmlText(heading)}</h3>`, htmlList(texts)];
+  return texts.length === 0 ? [] : [`<h3>${markupText(heading)}</h3>`, htmlList(texts)];
 }
 
 function tableOf({ facts }: Content, style: (name: keyof typeof styles) => string): string[] {
@@ -55,7 +61,7 @@ function tableOf({ facts }: Content, style: (name: keyof typeof styles) => strin
     '<tbody>',
     ...facts.map(({ name, figure, between, measured }) => {
       const cells = [figure, between, measured === '' ? 'not said' : measured];
-      return `<tr><th scope="row"${cell}>${htmlText(name)}</th>${cells.map((text) => `<td${cell}>${htmlText(text)}</td>`).join('')}</tr>`;
+      return `<tr><th scope="row"${cell}>${markupText(name)}</th>${cells.map((text) => `<td${cell}>${markupText(text)}</td>`).join('')}</tr>`;
     }),
     '</tbody>',
     '</table>',

@@ -34,7 +34,7 @@ export function CheckPage({ opened, printed }: CheckPageProps) {
   };
   const choose = (machine: Machine, choice: Choice, picked: Picked | null): void => {
     change(withMachine(document, machine, choice.record, picked?.beside));
-    yardPicks.pick(machine, choice.record === null ? undefined : (picked?.id ?? null));
+    yardPicks.pick(machine, choice.record === null ? undefined : picked);
     if (choice.typed === true) setPanel({ shows: 'dimensions', machine });
   };
   const edited = (edits: readonly Edit[]): SetupDocument => {

@@ -4,17 +4,20 @@ import type { Machine } from '../yard/sampleYard.ts';
 /** The question by ids of the yard’s records. */
 export interface YardQuestion {
   readonly tractor: string;
+  /** A state that is laid over the tractor. */
+  readonly state?: string;
   readonly coupler?: string;
   readonly implement: string;
 }
 
 /** A machine’s record of the yard; null for one that is from elsewhere, undefined for none. */
-type PickedIds = Readonly<Partial<Record<Machine, string | null>>>;
+type PickedId = { readonly id: string; readonly state?: string } | null | undefined;
+type PickedIds = Readonly<Partial<Record<Machine, PickedId>>>;
 
 interface PickedDesk {
   /** The question as the yard’s records have it; null where anything in it is from elsewhere or was changed by hand. */
   readonly asked: YardQuestion | null;
-  pick(machine: Machine, id: string | null | undefined): void;
+  pick(machine: Machine, id: PickedId): void;
   /** What stands in the question is no longer what the records say. */
   changedByHand(): void;
 }
@@ -36,6 +39,11 @@ export function usePicked(isOpened: boolean): PickedDesk {
 }
 
 function questionOf({ tractor, coupler, implement }: PickedIds): YardQuestion | null {
-  if (typeof tractor !== 'string' || typeof implement !== 'string' || coupler === null) return null;
-  return { tractor, implement, ...(coupler === undefined ? {} : { coupler }) };
+  if (tractor == null || implement == null || coupler === null) return null;
+  return {
+    tractor: tractor.id,
+    ...(tractor.state === undefined ? {} : { state: tractor.state }),
+    implement: implement.id,
+    ...(coupler === undefined ? {} : { coupler: coupler.id }),
+  };
 }

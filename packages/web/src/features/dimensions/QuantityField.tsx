@@ -4,7 +4,7 @@ import { useEffect, useRef, useState } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { ErrorWords } from '../check/ErrorList.tsx';
-import { entryOf, modesOf, rawOf, type Entry, type EntryMode } from './entry.ts';
+import { entryOf, modeNames, modesOf, rawOf, type Entry } from './entry.ts';
 import { FigureBoxes } from './FigureBoxes.tsx';
 import { pointName, pointsQuestion } from './plainChoices.ts';
 import { readText } from './readText.ts';
@@ -18,14 +18,6 @@ interface QuantityFieldProps {
   readonly errors: readonly InputError[];
   readonly onChange: (raw: unknown) => void;
 }
-
-const modeNames: Readonly<Record<EntryMode, string>> = {
-  figure: 'one figure',
-  between: 'somewhere between',
-  adjustable: 'can be set between',
-  stops: 'one of several holes',
-  unknown: 'not known',
-};
 
 /** One measured field: where the tape goes, its boxes, how it was read, and what can't be read. */
 export function QuantityField({ path, raw, value, errors, onChange }: QuantityFieldProps) {

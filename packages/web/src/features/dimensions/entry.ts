@@ -4,6 +4,15 @@ import { printQuantity, type UnitSystem } from '@hitchwright/core/units';
 /** How a field is given: one figure, a range it lies in, a range it can be set to, one of several holes, or not at all. */
 export type EntryMode = 'figure' | 'between' | 'adjustable' | 'stops' | 'unknown';
 
+/** What a person calls each. */
+export const modeNames: Readonly<Record<EntryMode, string>> = {
+  figure: 'one figure',
+  between: 'somewhere between',
+  adjustable: 'can be set between',
+  stops: 'one of several holes',
+  unknown: 'not known',
+};
+
 /** A field as it stands in its boxes. Texts are what was typed; numbers of a record are kept until they are typed over. */
 export interface Entry {
   readonly mode: EntryMode;

@@ -18,6 +18,8 @@ export interface Choice {
 /** What was fetched: the record as a setup has it, its id, and what lies on the shelf for it. */
 export interface Picked {
   readonly id: string;
+  /** A state that is laid over the tractor. */
+  readonly state?: string;
   readonly record: SetupDocument;
   readonly beside: { readonly parts?: unknown; readonly shaft?: unknown };
 }

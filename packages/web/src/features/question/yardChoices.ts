@@ -10,8 +10,9 @@ const most = 12;
 export async function yardChoices(machine: Machine, typed: string): Promise<ChoiceGroup> {
   try {
     const search = typed.trim() === '' ? {} : { search: typed };
-    const [own, ofCustomers] = await Promise.all([
+    const [own, states, ofCustomers] = await Promise.all([
       said(yard.records.$get({ query: { kind: machine, limit: String(most), ...search } })),
+      machine === 'tractor' ? statesFor(search) : [],
       said(yard.records.$get({ query: { kind: 'machine', limit: '100', ...search } })),
     ]);
     const models = await modelsOf(machine, ofCustomers.items);
@@ -21,6 +22,7 @@ export async function yardChoices(machine: Machine, typed: string): Promise<Choi
       choices: [
         ...theirs.map((record) => choiceOf(machine, record, `a customer’s ${models.get(record.model ?? '') ?? ''}`)),
         ...own.items.map((record) => choiceOf(machine, record, record.sample ? 'sample' : 'of the yard')),
+        ...states,
       ],
     };
   } catch (problem) {
@@ -29,6 +31,22 @@ export async function yardChoices(machine: Machine, typed: string): Promise<Choi
       problem.status === 0 ? 'The yard’s records can’t be reached. Is its server running?' : problem.message;
     return { heading, choices: [] };
   }
+}
+
+/** States of tractors, each with the tractor that it is laid over. */
+async function statesFor(search: { readonly search?: string }): Promise<Choice[]> {
+  const { items } = await said(yard.records.$get({ query: { kind: 'state', limit: String(most), ...search } }));
+  return Promise.all(
+    items.map(async ({ id, name, parent }): Promise<Choice> => {
+      const tractor = await said(yard.records[':id'].$get({ param: { id: parent ?? '' }, query: {} }));
+      const fetched = async (): Promise<Picked> => {
+        const { setup } = await said(yard.setups.$post({ json: { tractor: tractor.id, state: id } }));
+        const record = { ...(setup['tractor'] as SetupDocument), name: `${tractor.name}, ${name}` };
+        return { id: tractor.id, state: id, record, beside: {} };
+      };
+      return { id: `record-${id}`, name: `${tractor.name}, ${name}`, note: 'a state of it', record: null, fetched };
+    }),
+  );
 }
 
 /** Names of the models of a kind that machines are one of. */

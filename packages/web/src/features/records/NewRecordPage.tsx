@@ -10,6 +10,7 @@ import { kindNamed, kinds, kindWords, type Kind } from './kinds.ts';
 import { RecordPicker } from './RecordPicker.tsx';
 import type { ListedRecord } from './recordTypes.ts';
 import { classChoices } from './templates.ts';
+import { recordOf } from './useRecord.ts';
 
 /** A new record: of a kind, from what its class usually is, or like one that is there. */
 export function NewRecordPage({ kind: wanted }: { readonly kind: string }) {
@@ -144,8 +145,4 @@ function useUnder(base: string | null) {
     enabled: base !== null && picked === undefined,
   });
   return [picked === undefined ? (given.data ?? null) : picked, setPicked] as const;
-}
-
-function recordOf(id: string) {
-  return said(yard.records[':id'].$get({ param: { id }, query: { over: 'true', removed: 'true' } }));
 }

@@ -1,7 +1,7 @@
 import { atPath } from '@hitchwright/core/records';
-import type { ReactNode } from 'react';
 import { plainAt } from './fieldsOf.ts';
 import { partKinds, weightKinds } from './kinds.ts';
+import { Labelled } from './Labelled.tsx';
 import type { RecordDesk } from './useRecord.ts';
 import { useTyped } from './useTyped.ts';
 
@@ -32,7 +32,7 @@ function PartKind({ desk: { record, change } }: { readonly desk: RecordDesk }) {
   const options = record.kind === 'weight' ? weightKinds : partKinds;
   const kind = record.fields['kind'];
   return (
-    <Labelled words="Kind">
+    <Labelled isField words="Kind">
       <select
         value={typeof kind === 'string' ? kind : ''}
         onChange={({ target }) => void change({ fields: { kind: target.value === '' ? null : target.value } })}
@@ -65,7 +65,7 @@ function TextField({ desk: { record, change }, field, words, isLong = false }: T
   };
   const shared = { value: typed, maxLength: 2000, onBlur: leave };
   return (
-    <Labelled words={words}>
+    <Labelled isField words={words}>
       {isLong ? (
         <textarea rows={3} {...shared} onChange={({ target }) => setTyped(target.value)} />
       ) : (
@@ -92,7 +92,7 @@ function PriceField({ desk: { record, change } }: { readonly desk: RecordDesk })
   };
   return (
     <div className="price-field">
-      <Labelled words="Price">
+      <Labelled isField words="Price">
         <input
           inputMode="decimal"
           value={amount}
@@ -101,7 +101,7 @@ function PriceField({ desk: { record, change } }: { readonly desk: RecordDesk })
           onChange={({ target }) => setAmount(target.value)}
         />
       </Labelled>
-      <Labelled words="Currency">
+      <Labelled isField words="Currency">
         <input
           value={currency}
           maxLength={3}
@@ -111,14 +111,5 @@ function PriceField({ desk: { record, change } }: { readonly desk: RecordDesk })
       </Labelled>
       {isWrong ? <p className="field-error">A price is a number such as 1250 or 1250.50.</p> : null}
     </div>
-  );
-}
-
-function Labelled({ words, children }: { readonly words: string; readonly children: ReactNode }) {
-  return (
-    <label className="field reading-labelled">
-      <span className="field-label">{words}</span>
-      {children}
-    </label>
   );
 }

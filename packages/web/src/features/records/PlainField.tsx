@@ -1,6 +1,7 @@
+import { editsFor } from '../dimensions/asked.ts';
 import { ChoiceField } from '../dimensions/ChoiceField.tsx';
 import { chosenIn, plainChoices, saidBy } from '../dimensions/plainChoices.ts';
-import { plainAt } from './fieldsOf.ts';
+import { asSetup, pathIn, plainAt } from './fieldsOf.ts';
 import type { RecordDesk } from './useRecord.ts';
 
 interface PlainFieldProps {
@@ -13,10 +14,10 @@ export function PlainField({ desk: { record, change }, field }: PlainFieldProps)
   const choice = plainChoices[field.slice(field.lastIndexOf('.') + 1)];
   if (choice === undefined) return null;
   const write = (value: unknown): void => {
-    const liquid = field === 'tyreLiquid.size';
-    if (liquid && value === undefined) return void change({ fields: { tyreLiquid: null } });
-    const fluid = liquid && plainAt(record, 'tyreLiquid.fluid') === undefined ? { 'tyreLiquid.fluid': 'water' } : {};
-    void change({ fields: { [field]: value ?? null, ...fluid } });
+    const path = pathIn(record, field);
+    const before = path.length - field.length;
+    const edits = editsFor(path, value, asSetup(record)).map((edit) => [edit.path.slice(before), edit.value ?? null]);
+    void change({ fields: Object.fromEntries(edits) as Record<string, unknown> });
   };
   return (
     <ChoiceField

@@ -3,19 +3,20 @@ import { readValue, type FieldRule } from '@hitchwright/core/records';
 import { unitNameIn } from '@hitchwright/core/units';
 import { toolWords } from '@hitchwright/core/words';
 import { useMutation } from '@tanstack/react-query';
-import { useState, type ReactNode } from 'react';
+import { useState } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
 import { today } from '../../app/today.ts';
 import { Trouble } from '../../app/server/Trouble.tsx';
 import { onceKey, said, yard } from '../../app/server/yard.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { ErrorWords } from '../check/ErrorList.tsx';
-import { entryOf, modesOf, rawOf, type Entry, type EntryMode } from '../dimensions/entry.ts';
+import { entryOf, modeNames, modesOf, rawOf, type Entry, type EntryMode } from '../dimensions/entry.ts';
 import { FigureBoxes } from '../dimensions/FigureBoxes.tsx';
 import { pointName, pointsQuestion } from '../dimensions/plainChoices.ts';
 import { readText } from '../dimensions/readText.ts';
 import { shrunk } from '../measure/shrinkPhoto.ts';
 import { pathIn } from './fieldsOf.ts';
+import { Labelled } from './Labelled.tsx';
 import { gradeWords } from './readingWords.ts';
 import type { Draft, Grade } from './recordTypes.ts';
 import type { RecordDesk } from './useRecord.ts';
@@ -25,14 +26,6 @@ interface ReadingFormProps {
   readonly field: string;
   readonly rule: FieldRule;
 }
-
-const modeNames: Readonly<Record<EntryMode, string>> = {
-  figure: 'one figure',
-  between: 'somewhere between',
-  adjustable: 'can be set between',
-  stops: 'one of several holes',
-  unknown: 'not known',
-};
 
 /** Who read it, how, when, from what: what stands beside the figure. */
 interface About {
@@ -190,15 +183,6 @@ function AboutFields({ path, about, onAbout }: AboutProps) {
       {text('source', 'Manual, listing or other source')}
       {text('note', 'Note')}
     </div>
-  );
-}
-
-function Labelled({ words, children }: { readonly words: string; readonly children: ReactNode }) {
-  return (
-    <label className="reading-labelled">
-      <span>{words}</span>
-      {children}
-    </label>
   );
 }
 

@@ -1,7 +1,7 @@
 import { useMutation } from '@tanstack/react-query';
-import { useState } from 'react';
 import { Trouble } from '../../app/server/Trouble.tsx';
 import { titleOf, kindWords } from './kinds.ts';
+import { Sure } from '../history/Sure.tsx';
 import { copied } from './copied.ts';
 import type { RecordDesk } from './useRecord.ts';
 import { useTyped } from './useTyped.ts';
@@ -57,28 +57,15 @@ function NameField({ desk: { record, change, isWriting } }: { readonly desk: Rec
 
 function WholeRecord({ desk }: { readonly desk: RecordDesk }) {
   const { record, remove } = desk;
-  const [isAsked, setAsked] = useState(false);
   const copy = useMutation({
     mutationFn: () => copied(record, `${record.name.slice(0, 190)}, copy`),
     onSuccess: ({ id }) => (location.hash = `#record=${id}`),
   });
   const isModel = record.kind === 'tractor' || record.kind === 'coupler' || record.kind === 'implement';
-  if (isAsked)
-    return (
-      <p className="button-row" role="alert">
-        <span>It leaves the lists; its readings and history stay, and it can be brought back.</span>
-        <button type="button" className="button-solid" onClick={() => void remove().then(() => setAsked(false))}>
-          Remove it
-        </button>
-        <button type="button" onClick={() => setAsked(false)}>
-          Keep it
-        </button>
-      </p>
-    );
   return (
     <>
       <Trouble problem={copy.error} />
-      <p className="button-row">
+      <div className="button-row">
         <button type="button" disabled={copy.isPending} onClick={() => copy.mutate()}>
           Make a copy
         </button>
@@ -92,10 +79,14 @@ function WholeRecord({ desk }: { readonly desk: RecordDesk }) {
             Another state of it
           </a>
         ) : null}
-        <button type="button" onClick={() => setAsked(true)}>
+        <Sure
+          ask="It leaves the lists; its readings and history stay, and it can be brought back."
+          yes="Remove it"
+          onYes={() => void remove()}
+        >
           Remove
-        </button>
-      </p>
+        </Sure>
+      </div>
     </>
   );
 }

@@ -43,7 +43,7 @@ export function ruleOf(record: Answered, field: string): FieldRule | undefined {
 export function recordGroups(record: Answered): readonly RecordGroup[] {
   const side = sideOf(record);
   if (side === null) return partGroups(record);
-  const document = documentOf(record, side);
+  const document = asSetup(record, side);
   const groups = groupsOf(side, couplerKindOf(record)).map(({ title, at, fields, isUsual }) => ({
     title,
     isUsual: isUsual === true,
@@ -62,7 +62,7 @@ function partGroups(record: Answered): readonly RecordGroup[] {
 }
 
 /** The record as a setup that asks for everything that may be asked of it. */
-function documentOf(record: Answered, side: Side): SetupDocument {
+export function asSetup(record: Answered, side: Side = sideOf(record) ?? 'implement'): SetupDocument {
   const beside: SetupDocument = side === 'implement' ? {} : { shaft: {} };
   const fields = { ...record.over?.fields, ...record.fields };
   const leaves = Object.entries({ ...leavesOf(record.over ?? null), ...leavesOf(record) });

@@ -97,6 +97,7 @@ export function useRecord(id: string) {
   return { asked, desk };
 }
 
-function recordOf(id: string): Promise<Answered> {
+/** A record with what it stands on, removed or not. */
+export function recordOf(id: string): Promise<Answered> {
   return said(yard.records[':id'].$get({ param: { id }, query: { over: 'true', removed: 'true' } }));
 }
