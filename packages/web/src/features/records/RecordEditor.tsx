@@ -16,7 +16,7 @@ export function RecordEditor({ desk }: { readonly desk: RecordDesk }) {
   const [open, setOpen] = useState<string | null>(null);
   const isWide = useMedia('(min-width: 1000px)');
   const groups = recordGroups(record);
-  const shown = open ?? groups[0]?.fields.find((field) => field in record.inUse) ?? null;
+  const shown = open ?? groups.flatMap(({ fields }) => fields).find((field) => field in record.inUse) ?? null;
   return (
     <section className="sheet record-sheet" aria-label={record.name}>
       <RecordHead desk={desk} />
