@@ -1,75 +1,71 @@
-// Packs core as others install it: compiled to plain JavaScript with its types, in a folder of its own, so that nothing of the
-// workspace changes. `npm pack` in packages/core would pack the sources, which Node can't run.
-//   node scripts/pack-core.mjs OUT      writes the package to the folder OUT
-//   node scripts/pack-core.mjs --check  installs it into an empty project and runs the example of its README there
+// Packs core as others install it: compiled to plain JavaScript with its types. `npm pack` in packages/core runs the first two before and after it:
+//   node scripts/pack-core.mjs compile  compiles to dist and lets every door of package.json lead there
+//   node scripts/pack-core.mjs restore  puts package.json back as it was
+//   node scripts/pack-core.mjs check    packs a copy, installs it into an empty project and runs the example of its README there
 import { execFileSync } from 'node:child_process';
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const core = join(root, 'packages/core');
+const manifest = join(core, 'package.json');
+const kept = join(core, 'dist/package.json.kept');
+const license = join(core, 'LICENSE');
 
 /** Runs a program and gives back what it prints; what it prints on fault is shown. */
 function run(program, words, cwd) {
   return execFileSync(program, words, { cwd, encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'] });
 }
 
-/** Compiles core and writes the package of it; gives back the path of the tarball. */
-function pack(folder, out) {
-  const stage = join(folder, 'stage');
-  mkdirSync(stage, { recursive: true });
-  const emit = [
-    '--noEmit',
-    'false',
-    '--declaration',
-    '--rewriteRelativeImportExtensions',
-    '--rootDir',
-    join(core, 'src'),
-  ];
-  run(join(root, 'node_modules/.bin/tsc'), ['-p', core, ...emit, '--outDir', join(stage, 'dist')], root);
-  writeFileSync(join(stage, 'package.json'), `${JSON.stringify(manifest(), null, 2)}\n`);
-  cpSync(join(core, 'README.md'), join(stage, 'README.md'));
-  cpSync(join(root, 'LICENSE'), join(stage, 'LICENSE'));
-  const [{ filename }] = JSON.parse(
-    run('npm', ['pack', '--json', '--ignore-scripts', '--pack-destination', out], stage),
-  );
-  return join(out, filename);
+/** Compiles core, and writes the manifest of a package that Node can run. */
+function compile() {
+  if (existsSync(kept)) restore();
+  rmSync(join(core, 'dist'), { recursive: true, force: true });
+  const emit = ['--noEmit', 'false', '--declaration', '--rewriteRelativeImportExtensions'];
+  const folders = ['--rootDir', join(core, 'src'), '--outDir', join(core, 'dist')];
+  run(join(root, 'node_modules/.bin/tsc'), ['-p', core, ...emit, ...folders], root);
+  cpSync(join(root, 'LICENSE'), license);
+  cpSync(manifest, kept);
+  writeFileSync(manifest, `${JSON.stringify(compiled(JSON.parse(readFileSync(kept, 'utf8'))), null, 2)}\n`);
 }
 
-/** The manifest of the package: every door leads to compiled code and its types. */
-function manifest() {
-  const own = JSON.parse(readFileSync(join(core, 'package.json'), 'utf8'));
-  const { exports: doors, ...kept } = Object.fromEntries(
-    Object.entries(own).filter(([key]) => key !== 'devDependencies'),
-  );
-  const compiled = (source) => source.replace(/^\.\/src\//, './dist/').replace(/\.ts$/, '');
+/** Every door leads to compiled code and its types. */
+function compiled({ exports: doors, devDependencies: _, scripts: __, ...rest }) {
+  const target = (source) => source.replace(/^\.\/src\//, './dist/').replace(/\.ts$/, '');
   const exports = Object.fromEntries(
     Object.entries(doors).map(([door, source]) => [
       door,
-      { types: `${compiled(source)}.d.ts`, default: `${compiled(source)}.js` },
+      { types: `${target(source)}.d.ts`, default: `${target(source)}.js` },
     ]),
   );
-  return { ...kept, engines: { node: '>=20.19' }, files: ['dist'], exports };
+  return { ...rest, engines: { node: '>=20.19' }, files: ['dist', '!dist/package.json.kept'], exports };
 }
 
-/** The example of the README and what it says that it prints. */
-function example() {
-  const readme = readFileSync(join(core, 'README.md'), 'utf8');
-  const [, code] = /```js\n([\s\S]*?)```/.exec(readme) ?? [];
-  const [, printed] = /```text\n([\s\S]*?)```/.exec(readme) ?? [];
-  if (code === undefined || printed === undefined) throw new Error('The README has no example, or not what it prints.');
-  return { code, printed };
+function restore() {
+  renameSync(kept, manifest);
+  for (const made of [join(core, 'dist'), license]) rmSync(made, { recursive: true, force: true });
 }
 
 /** Installs the package into an empty project without any network, and runs the example there. */
 function check(folder) {
-  const tarball = pack(folder, folder);
+  const tarball = packed(copyOfCore(folder), folder);
   const project = join(folder, 'project');
   mkdirSync(project);
   writeFileSync(join(project, 'package.json'), '{"name":"empty","private":true,"type":"module"}\n');
-  const needed = Object.keys(manifest().dependencies).map((name) => packed(join(root, 'node_modules', name), folder));
+  const { dependencies } = JSON.parse(readFileSync(manifest, 'utf8'));
+  const needed = Object.keys(dependencies).map((name) => packed(join(root, 'node_modules', name), folder, true));
   run('npm', ['install', '--offline', '--no-audit', '--no-fund', '--ignore-scripts', tarball, ...needed], project);
   const { code, printed } = example();
   writeFileSync(join(project, 'example.mjs'), code);
@@ -83,19 +79,40 @@ function check(folder) {
   console.log('core packs, installs into an empty project, and its example runs and type-checks there');
 }
 
-function packed(folder, out) {
-  const [{ filename }] = JSON.parse(
-    run('npm', ['pack', '--json', '--ignore-scripts', '--pack-destination', out], folder),
-  );
+/** What packing takes, in a folder of its own: packing changes the manifest for a moment, and others may be at work. */
+function copyOfCore(folder) {
+  const copy = join(folder, 'copy');
+  for (const part of ['scripts', 'packages/core', 'tsconfig.base.json', 'LICENSE'])
+    cpSync(join(root, part), join(copy, part), { recursive: true });
+  symlinkSync(join(root, 'node_modules'), join(copy, 'node_modules'));
+  return join(copy, 'packages/core');
+}
+
+/** Packs what is in a folder; gives back the path of the tarball. */
+function packed(folder, out, asItIs = false) {
+  const words = ['pack', '--json', '--pack-destination', out, ...(asItIs ? ['--ignore-scripts'] : [])];
+  const [{ filename }] = JSON.parse(run('npm', words, folder));
   return join(out, filename);
 }
 
-const folder = mkdtempSync(join(tmpdir(), 'hitchwright-pack-'));
-try {
-  const [word] = process.argv.slice(2);
-  if (word === '--check') check(folder);
-  else if (word === undefined || word.startsWith('-')) throw new Error('Name the folder to write to, or --check.');
-  else console.log(pack(folder, resolve(word)));
-} finally {
-  rmSync(folder, { recursive: true, force: true });
+/** The example of the README and what it says that it prints. */
+function example() {
+  const readme = readFileSync(join(core, 'README.md'), 'utf8');
+  const [, code] = /```js\n([\s\S]*?)```/.exec(readme) ?? [];
+  const [, printed] = /```text\n([\s\S]*?)```/.exec(readme) ?? [];
+  if (code === undefined || printed === undefined) throw new Error('The README has no example, or not what it prints.');
+  return { code, printed };
 }
+
+function checkAside() {
+  const folder = mkdtempSync(join(tmpdir(), 'hitchwright-pack-'));
+  try {
+    check(folder);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+const work = { compile, restore, check: checkAside }[process.argv[2] ?? ''];
+if (work === undefined) throw new Error('Say compile, restore or check.');
+work();

@@ -66,7 +66,7 @@ run('nothing unused', 'npx knip');
 run('docs are true', 'npx tsx scripts/docs.ts');
 run('description of the API is current', 'npx tsx scripts/write-openapi.ts --check');
 run('build of the command line', 'npm run build --workspace hitchwright');
-if (!quick) run('core packs and runs in an empty project', 'node scripts/pack-core.mjs --check');
+if (!quick) run('core packs and runs in an empty project', 'node scripts/pack-core.mjs check');
 vitest('core', 'packages/core', quick ? '--exclude "test/properties/**"' : '');
 vitest('cli', 'packages/cli');
 vitest('print', 'packages/print');
