@@ -4,7 +4,7 @@ import type { Setup } from '@hitchwright/core/records';
 import { printBoth, type UnitSystem } from '@hitchwright/core/units';
 import {
   alternativeText,
-  askOf,
+  asksOf,
   balanceRemarks,
   becauseOf,
   cautionWords,
@@ -43,7 +43,7 @@ export function report(answer: Answer, setup: Setup, system: UnitSystem): string
     findingLines(answer, setup, system),
     list(
       'To measure',
-      openFindings(answer).map((finding) => askOf(finding, system)),
+      asksOf(openFindings(answer), system).map(({ text, how }) => `${text} ${how}`.trim()),
     ),
     list('Parts and adjustments that cure it (each tried and checked again)', cureLines(answer, system)),
     list(

@@ -32,7 +32,7 @@ export type {
   Stroke,
   Tone,
 } from './scene.ts';
-export type { Format } from './sheet.ts';
+export type { Format, SheetFormat } from './sheet.ts';
 export { sceneToSvg, type SvgOptions } from './svg/sceneToSvg.ts';
 export { trueViews, undrawnWords, viewNames, viewOf, type DrawnHow, type ViewName } from './views.ts';
 export { tapeDrawing, tapeWords, type TapeOptions } from './tape/tapeDrawing.ts';

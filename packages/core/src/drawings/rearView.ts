@@ -8,7 +8,7 @@ import { ghostTractor } from './parts/ghost.ts';
 import type { Pen } from './pen.ts';
 import { onPaper } from './pen.ts';
 import type { Bounds, Item, Scene } from './scene.ts';
-import { sheets, type Format, type Sheet } from './sheet.ts';
+import { sheets, type SheetFormat, type Sheet } from './sheet.ts';
 import { stageOf, type Stage } from './stage.ts';
 import { line } from './strokes.ts';
 import { angles } from './view/angles.ts';
@@ -28,8 +28,8 @@ import { describe, noteOf, subtitleOf, titleOf, viewTitle } from './view/words.t
 /** How a view is drawn. */
 export interface ViewOptions {
   readonly system: UnitSystem;
-  /** `desk` (820 px) unless given; `phone` is 390 px wide, `print` the width between the margins of Letter or A4. */
-  readonly format?: Format;
+  /** `desk` (820 px) unless given; `phone` is 390 px wide, `print` the width between the margins of Letter or A4, `printLow` the same in little height, `printHalf` half as wide. */
+  readonly format?: SheetFormat;
 }
 
 /**

@@ -4,7 +4,7 @@ import type { InputError, Setup, SetupDocument } from '../records/index.ts';
 import type { UnitSystem } from '../units/index.ts';
 import {
   alternativeText,
-  askOf,
+  asksOf,
   becauseOf,
   cautionWords,
   cureText,
@@ -154,8 +154,7 @@ function cureLines({ cures, everySetTried }: Answer, system: UnitSystem): string
 }
 
 function measureLines(answer: Answer, system: UnitSystem): string[] {
-  const asks = openFindings(answer).map((finding) => askOf(finding, system));
-  return [...new Set(asks.filter((ask) => ask !== null))];
+  return asksOf(openFindings(answer), system).map(({ text, how }) => `${text} ${how}`.trim());
 }
 
 /** Each reason once: several checks may wait for the same figure. */

@@ -1,11 +1,10 @@
 import type { Alternative, Answer, Outcome } from '../engine/assess/index.ts';
-import { topicOf, type CheckId, type Finding, type Threshold } from '../engine/findings/index.ts';
-import { fieldRules, type Setup } from '../records/index.ts';
-import { printQuantity, type Dimension, type Rounding, type UnitSystem } from '../units/index.ts';
+import { topicOf, type Finding } from '../engine/findings/index.ts';
+import type { Setup } from '../records/index.ts';
+import type { UnitSystem } from '../units/index.ts';
 import { checkWords } from './checks.ts';
 import { asksWhetherDriven, sayWhether } from './drive.ts';
 import { sentenceOf, shortOf } from './findings.ts';
-import { fieldOf, howToMeasure, labelOf } from './labels.ts';
 
 /** What a verdict is told from. */
 type Judged = Pick<Answer, 'verdict' | 'lead'>;
@@ -98,88 +97,6 @@ function reasonOf(lead: Finding, setup: Setup, system: UnitSystem): string {
 export function openFindings({ findings, perhaps }: Pick<Answer, 'findings' | 'perhaps'>): readonly Finding[] {
   const open = perhaps?.open ?? [];
   return [...findings.filter(({ id }) => !open.some((one) => one.id === id)), ...open];
-}
-
-/**
- * What to measure for an undecided finding and where the figure decides; null where nothing can be measured.
- *
- * @param finding the finding [record]
- * @param system unit system to write in [us | metric]
- * @returns one or two sentences, or null [text]
- */
-export function askOf(finding: Finding, system: UnitSystem): string | null {
-  const [first] = finding.asks;
-  if (finding.status !== 'undecided' || first === undefined) return null;
-  const decides = decidesText(first, system, outcomeWords(finding.id));
-  if (decides !== '') return `Measure the ${labelOf(first.path)}: ${decides} ${howToMeasure(first.path)}`.trim();
-  const open = finding.asks.filter(({ path }) => !path.includes('washer')).slice(0, 4);
-  if (open.length === 1)
-    return `Find out the ${labelOf(first.path)}. ${howToMeasure(first.path)}`
-      .trim()
-      .replace('the how', 'how')
-      .replace('the whether', 'whether');
-  return `Measure the ${open.map(({ path }) => labelOf(path)).join(', the ')}: together they decide it.`;
-}
-
-/** What a check that holds comes to: `it fits`. */
-export function outcomeWords(id: CheckId): string {
-  return { hooksUp: 'it fits', runs: 'it runs', lifts: 'it lifts', staysUpright: 'it stays upright' }[topicOf(id)];
-}
-
-/** Where a figure decides by itself: `between 14 5/8 and 15 3/8 in and it fits.`, or an empty text. */
-export function decidesText({ path, passes, fails }: Threshold, system: UnitSystem, outcome: string): string {
-  const rule = fieldRules.get(fieldOf(path));
-  if (rule === undefined) return '';
-  const ends: Ends = { ...rule, system };
-  const good = passes.map((range) => rangeText(range, ends)).join(' or ');
-  const bad = fails.map((range) => rangeText(range, ends)).join(' or ');
-  if (good !== '') return `${good} and ${outcome}.`;
-  return bad === '' ? '' : `${bad} and ${outcome.replace(/^it (\w+)s\b/, 'it does not $1')}.`;
-}
-
-interface Ends {
-  readonly dimension: Dimension;
-  readonly min: number;
-  readonly max: number;
-  readonly system: UnitSystem;
-}
-
-/**
- * Ends of a range are rounded inward, so that the figure printed still lies in it: to what a tape shows, to finer steps
- * where the range is narrow, and where no step lies inside to its middle with the word that it takes a caliper.
- */
-function rangeText(range: { low: number; high: number }, { dimension, min, max, system }: Ends): string {
-  const isNarrow = range.high - range.low < 8;
-  const step = stepFor(system, isNarrow);
-  const low = inBoth(range.low, dimension, system, 'up', isNarrow);
-  const high = inBoth(range.high, dimension, system, 'down', isNarrow);
-  if (range.low <= min) return `${high} or less`;
-  if (range.high >= max) return `${low} or more`;
-  if (holdsAStep(range, dimension === 'length' && system === 'us' ? 25.4 / step : step))
-    return `between ${low} and ${high}`;
-  const middle = inBoth((range.low + range.high) / 2, dimension, system, 'nearest', true);
-  return `about ${middle}, read with a caliper,`;
-}
-
-/** The chosen unit first, the other in brackets, both to the same fineness: the ends of a narrow range stay apart. */
-function inBoth(value: number, dimension: Dimension, system: UnitSystem, round: Rounding, isFine: boolean): string {
-  const other = system === 'us' ? 'metric' : 'us';
-  const printed = (one: UnitSystem): string =>
-    printQuantity(
-      value,
-      dimension,
-      dimension === 'length' ? { system: one, round, step: stepFor(one, isFine) } : { system: one, round },
-    );
-  return dimension === 'angle' ? printed(system) : `${printed(system)} (${printed(other)})`;
-}
-
-function stepFor(system: UnitSystem, isNarrow: boolean): number {
-  if (system === 'us') return isNarrow ? 64 : 16;
-  return isNarrow ? 0.1 : 1;
-}
-
-function holdsAStep({ low, high }: { low: number; high: number }, step: number): boolean {
-  return Math.floor(high / step) > Math.ceil(low / step);
 }
 
 /**

@@ -1,14 +1,6 @@
 export { restWords, standingText, suggestionDetails, suggestionText, toolWords } from './advice.ts';
-export {
-  alternativeText,
-  askOf,
-  becauseOf,
-  cellText,
-  openFindings,
-  topicLine,
-  topicWords,
-  verdictWords,
-} from './answer.ts';
+export { alternativeText, becauseOf, cellText, openFindings, topicLine, topicWords, verdictWords } from './answer.ts';
+export { askOf, asksOf, type Ask } from './asks.ts';
 export { cureText } from './cures.ts';
 export { asksWhetherDriven, driveLead, driveSpare, serveText, serveWords, type Driven } from './drive.ts';
 export {

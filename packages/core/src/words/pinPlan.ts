@@ -1,7 +1,8 @@
 import type { MovablePath, PinPlan, PinRefusal, PinTarget } from '../engine/pinplan/index.ts';
 import { fieldRules, type FieldRule, type Setup } from '../records/index.ts';
 import { printBoth, printQuantity, type UnitSystem } from '../units/index.ts';
-import { becauseOf, decidesText, verdictWords } from './answer.ts';
+import { becauseOf, verdictWords } from './answer.ts';
+import { decidesText, fit } from './asks.ts';
 import { cautionWords } from './cautions.ts';
 import { sentenceOf, titleOf } from './findings.ts';
 import { howToMeasure, labelOf } from './labels.ts';
@@ -99,8 +100,8 @@ function rangeLine({ path, now, low, high, stays }: PinTarget, system: UnitSyste
     return `${label}: stays as it is, ${inBoth((low + high) / 2, system)}.`;
   const { min, max } = fieldRules.get(path) as FieldRule;
   const ends = { low: low ?? min, high: high ?? max };
-  const where = decidesText({ path, passes: [ends], fails: [] }, system, 'it fits');
-  return `${label}: ${where}${stays ? ' It stays as it is.' : ''}`;
+  const where = decidesText({ path, passes: [ends], fails: [] }, system, fit);
+  return `${label}: ${where}.${stays ? ' It stays as it is.' : ''}`;
 }
 
 function inBoth(value: number, system: UnitSystem, round: 'nearest' | 'up' = 'nearest'): string {

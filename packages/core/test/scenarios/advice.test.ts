@@ -60,7 +60,7 @@ describe('a bale of which nobody knows the mass, on a tractor that front weights
     const mass = advice.next[0];
     expect(mass?.thresholds.map(({ check }) => check)).toEqual(['balance.frontShare']);
     expect(mass === undefined ? [] : suggestionDetails(mass, 'metric')).toContainEqual(
-      expect.stringMatching(/^Between 450 kg .* and it stays upright\.$/),
+      expect.stringMatching(/^Between 450 kg .* and enough stays on the front axle\.$/),
     );
   });
 });

@@ -29,7 +29,7 @@ export const settings = {
   heading: setting('national-park', 600, 10.5, 12.2),
   answer: setting('national-park', 600, 11.5, 14),
   body: setting('source-sans-3', 400, 9.5, 11.2),
-  small: setting('source-sans-3', 400, 8.5, 9.9),
+  small: setting('source-sans-3', 400, 8.5, 9.6),
   label: setting('national-park', 500, 8.5, 10.2),
   cell: setting('national-park', 600, 11, 13),
 } as const;

@@ -6,14 +6,14 @@ import { basisLists, cureLists } from './content/cures.ts';
 import { notesOf } from './content/notes.ts';
 import { readingsOf } from './content/readings.ts';
 import { referenceOf } from './content/reference.ts';
-import { scenesOf } from './content/scenes.ts';
+import { arrangements, rowsOf } from './content/scenes.ts';
 import type { HeadingFor, TwoLists } from './flow.ts';
 import type { Judged, SheetOptions } from './options.ts';
 import { footStrip, paintPages } from './pages.ts';
 import { drawingName, Plan, type PlacedBlock } from './plan.ts';
 import type { Press } from './press.ts';
 import { closing } from './regions/closing.ts';
-import { drawing } from './regions/drawings.ts';
+import { drawingRow } from './regions/drawings.ts';
 import { head } from './regions/head.ts';
 import { groupHeading, listItems, notCheckedItems, noteItems, readingItems, sentenceItems } from './regions/notes.ts';
 import { titleBlock, type TitleCell } from './titleBlock.ts';
@@ -47,16 +47,36 @@ export async function sheetPdf(judged: Judged, options: SheetOptions): Promise<S
   pdf.addPage();
   const strip = runningFoot(press, judged, options);
   const title = (page: string): Block => titleBlock(press, cellsOf(judged, options, page), frameWidth);
-  const plan = new Plan(press, frame, strip(1, 1).height);
-  plan.add('head', head(press, judged, options));
-  for (const scene of scenesOf(judged, options)) plan.float(drawingName, drawing(press, scene));
-  plan.flow('words', wordsOf(press, judged, options), headingOf(press));
-  plan.flushFloats();
-  plan.addLast('closing', closing(press, reference, options), title('1 of 1').height);
+  const words = wordsOf(press, judged, options);
+  const planned = (way: (typeof arrangements)[number]): Plan => {
+    const plan = new Plan(press, frame, strip(1, 1).height);
+    plan.add('head', head(press, judged, options));
+    for (const row of rowsOf(judged, options, way)) plan.float(drawingName, drawingRow(press, row));
+    plan.flow('words', words, headingOf(press));
+    plan.flushFloats();
+    plan.addLast('closing', closing(press, reference, options), title('1 of 1').height);
+    return plan;
+  };
+  const plan = shortest(arrangements, planned);
   paintPages(plan, pdf, frame, (page) =>
     page < plan.pages ? strip(page, plan.pages) : title(`${page} of ${plan.pages}`),
   );
   return { bytes: await pdf.close(), pages: plan.pages, blocks: plan.blocks };
+}
+
+/** A sheet has one page or two, printed on both sides of one leaf. */
+const mostPages = 2;
+
+/** The first plan that is no longer than a sheet may be; where there is none, the first of the shortest. */
+function shortest<Way>(ways: readonly Way[], planned: (way: Way) => Plan): Plan {
+  let best: Plan | null = null;
+  for (const way of ways) {
+    const plan = planned(way);
+    if (best === null || plan.pages < best.pages) best = plan;
+    if (best.pages <= mostPages) break;
+  }
+  if (best === null) throw new Error('invariant: there is a way to lay out a sheet');
+  return best;
 }
 
 /** Longest text of a name that is written by hand: a line or two of the title block [characters]. */

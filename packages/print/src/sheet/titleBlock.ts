@@ -1,8 +1,10 @@
+import type { Faces } from '../fonts/faces.ts';
 import type { Spot } from '../pdf/ink.ts';
-import { settings, span, words, type Block, type Words } from './block.ts';
+import { lineWidth, oneLine } from '../text/lines.ts';
+import { settings, span, words, type Block, type Setting, type Words } from './block.ts';
 import { rule, rules, type Press } from './press.ts';
 
-/** One cell of a title block, with its share of the width. */
+/** One cell of a title block, with its share of the width that is left over, or of all of it where there is too little. */
 export interface TitleCell {
   readonly label: string;
   readonly text: string;
@@ -24,9 +26,9 @@ interface SetCell {
 /** The strip that closes a sheet: what it is about, for whom, which sheet, of which day. Every text is shown whole. */
 export function titleBlock(press: Press, cells: readonly TitleCell[], width: number): Block {
   const { ink } = press;
-  const all = cells.reduce((sum, { share }) => sum + share, 0);
-  const set = cells.map((cell): SetCell => {
-    const own = (cell.share / all) * width;
+  const widths = widthsOf(ink.faces, cells, width);
+  const set = cells.map((cell, i): SetCell => {
+    const own = widths[i] ?? 0;
     const label = words(ink.faces, [span(cell.label, settings.label)], settings.label, own - 2 * pad);
     const text = words(ink.faces, [span(cell.text, settings.cell)], settings.cell, own - 2 * pad);
     return { cell, width: own, label, text };
@@ -34,6 +36,20 @@ export function titleBlock(press: Press, cells: readonly TitleCell[], width: num
   const height = Math.max(...set.map(({ label, text }) => label.height + text.height)) + 2.2;
   return { height, paint: (at) => paint(press, set, at, height) };
 }
+
+/** Every cell takes what its text wants in one line; where that is too much for all of them, its share. */
+function widthsOf(faces: Faces, cells: readonly TitleCell[], width: number): number[] {
+  const wide = (text: string, setting: Setting): number => lineWidth(faces, oneLine(faces, [span(text, setting)]));
+  const wanted = cells.map(
+    ({ label, text }) => Math.max(wide(label, settings.label), wide(text, settings.cell)) + 2 * pad + slack,
+  );
+  const spare = width - wanted.reduce((sum, one) => sum + one, 0);
+  const all = cells.reduce((sum, { share }) => sum + share, 0);
+  return cells.map(({ share }, i) => (spare < 0 ? (share / all) * width : (wanted[i] ?? 0) + (share / all) * spare));
+}
+
+/** Against rounding [mm]. */
+const slack = 0.1;
 
 function paint(press: Press, set: readonly SetCell[], [x, y]: Spot, height: number): void {
   const { ink, tags } = press;

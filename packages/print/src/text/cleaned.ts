@@ -21,9 +21,11 @@ export function cleaned(text: string): string {
     .replace(unseen, '');
 }
 
-/** A figure and its unit stay on one line. */
+/** A figure stays on one line with its unit and with the sign before it. */
 export function bound(text: string): string {
-  return text.replace(/(\d) (?=(?:in|mm|cm|m|lb|kg|hp|kW|rpm|psi|bar)\b)/g, '$1\u00a0');
+  return text
+    .replaceAll('± ', '±\u00a0')
+    .replace(/(\d) (?=(?:in|mm|cm|m|lb|kg|hp|kW|rpm|psi|bar|mph|km\/h|acres\/h|ha\/h)\b|%)/g, '$1\u00a0');
 }
 
 /** At most so many code points are named one by one. */

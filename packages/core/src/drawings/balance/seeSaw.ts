@@ -5,7 +5,7 @@ import type { UnitSystem } from '../../units/index.ts';
 import { widthOf } from '../lettering.ts';
 import { onPaper, type Pen } from '../pen.ts';
 import type { Bounds, Item, Scene } from '../scene.ts';
-import type { Format, Sheet } from '../sheet.ts';
+import type { SheetFormat, Sheet } from '../sheet.ts';
 import { shown } from '../shown.ts';
 import { loadMark } from '../side/parts/loadMark.ts';
 import { sideSheet } from '../side/plan.ts';
@@ -28,7 +28,7 @@ interface SeeSawPlan {
   readonly setup: Setup;
   readonly answer: Answer;
   readonly system: UnitSystem;
-  readonly format: Format;
+  readonly format: SheetFormat;
 }
 
 const title = 'Axle loads as a see-saw';

@@ -91,12 +91,12 @@ function obstacles({ layout: { deck, scale }, blocks, tyre, balance }: SeeSaw, i
 /** A mass with its name; the other unit beside it where there is room. */
 function massLine({ sheet, system }: Pen, name: string, kg: number, round: Rounding): Line {
   const { text, second } = massOf(kg, system, round);
-  return { text: `${name} ${text}`.trim(), second: sheet.format === 'phone' ? null : second, tone: 'ink' };
+  return { text: `${name} ${text}`.trim(), second: sheet.narrow ? null : second, tone: 'ink' };
 }
 
 /** A mass under a long name where there is little room, else beside it. */
 function massLines(pen: Pen, name: string, kg: number, round: Rounding): Line[] {
-  if (pen.sheet.format !== 'phone' || name.length < 9) return [massLine(pen, name, kg, round)];
+  if (!pen.sheet.narrow || name.length < 9) return [massLine(pen, name, kg, round)];
   return [{ text: name, second: null, tone: 'ink' }, massLine(pen, '', kg, round)];
 }
 

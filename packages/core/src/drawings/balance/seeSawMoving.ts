@@ -131,7 +131,7 @@ function span({ pen, layout: { rows, scale } }: SeeSaw, from: number, to: number
   const item = level(pen, [from, to], rows.dimension, text);
   if (size === undefined || item.label === null) return [];
   const both = widthOf(text, size) * 0.95 + widthOf(second, small) + small / 2;
-  const isBoth = both <= room && pen.sheet.format !== 'phone';
+  const isBoth = both <= room && !pen.sheet.narrow;
   const other = isBoth ? { second: { text: second, size: small } } : {};
   return [{ ...item, label: { ...item.label, size, ...other } }];
 }
@@ -195,8 +195,8 @@ function columnsAt({ pen: { system }, balance }: SeeSaw, here: BalanceStation): 
 }
 
 function secondOf(pen: Pen, { figure }: Column): { text: string; size: number } | null {
-  const { letters, format } = pen.sheet;
-  return format === 'phone' || figure.second === '' ? null : { text: figure.second, size: letters.second };
+  const { letters, narrow } = pen.sheet;
+  return narrow || figure.second === '' ? null : { text: figure.second, size: letters.second };
 }
 
 function halfWidth(pen: Pen, column: Column): number {

@@ -80,24 +80,17 @@ export function slopeSketch(answer: Answer, system: UnitSystem, options: SlopeOp
   };
 }
 
-function isStacked({ format }: Sheet): boolean {
-  return format === 'phone';
-}
-
 function panelWidth(sheet: Sheet): number {
   const width = sheet.width - 2 * sheet.margin;
-  return isStacked(sheet) ? width : (width - gap.across) / 2;
+  return sheet.narrow ? width : (width - gap.across) / 2;
 }
-
-/** Highest sketch on each sheet [paper mm]. */
-const highest = { desk: 80, phone: 78, print: 70 } as const;
 
 /** One scale for both, so large that each fits its panel. */
 function scaleOf(sheet: Sheet, panels: readonly Panel[]): number {
   const width = panelWidth(sheet);
   const least = Math.max(
     ...panels.map(({ sketch: { box } }) =>
-      Math.max((box.right - box.left) / (width - 2), (box.top - box.bottom) / highest[sheet.format]),
+      Math.max((box.right - box.left) / (width - 2), (box.top - box.bottom) / sheet.slopeHeight),
     ),
   );
   return sheet.scales?.find((scale) => scale >= least) ?? least;
@@ -111,12 +104,12 @@ function laidOut(pen: Pen, panels: readonly Panel[], width: number): { items: It
   let height = 0;
   const items = panels.flatMap((panel) => {
     const { box } = panel.sketch;
-    const tall = (isStacked(sheet) ? box.top - box.bottom : tallest) / pen.perPaper;
+    const tall = (sheet.narrow ? box.top - box.bottom : tallest) / pen.perPaper;
     const foot = top - tall;
     const shift: Point = [onPaper(pen, x + width / 2) - (box.left + box.right) / 2, onPaper(pen, foot) - box.bottom];
     const words = captionLines(pen, panel.caption, width, [x, foot - angleRoom - gap.down]);
     height = Math.max(height, -words.bottom);
-    if (isStacked(sheet)) top = words.bottom - gap.down - 2;
+    if (sheet.narrow) top = words.bottom - gap.down - 2;
     else x += width + gap.across;
     return [...sketchItems(pen, panel.sketch).map((item) => shiftedBy(item, shift)), ...words.items];
   });

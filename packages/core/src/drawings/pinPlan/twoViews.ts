@@ -1,7 +1,7 @@
 import { wrappedFigures } from '../side/wrapping.ts';
 import { onPaper, type Pen } from '../pen.ts';
 import type { Bounds, Item } from '../scene.ts';
-import { sheets, type Format, type Sheet } from '../sheet.ts';
+import { sheets, type SheetFormat, type Sheet } from '../sheet.ts';
 import { shiftedBy } from '../side/shifted.ts';
 import { barHeight, heading, headingHeight, scaleBar } from '../view/heading.ts';
 import { columnWidth, rowHeight } from '../view/ordinary.ts';
@@ -38,7 +38,7 @@ export interface LaidOut {
 /** Lays two views out beside each other, or one over the other on a narrow sheet, to one scale. */
 export function laidOutViews(
   views: TwoViews,
-  options: { readonly system: UnitSystem; readonly format: Format; readonly title: string; readonly note: string },
+  options: { readonly system: UnitSystem; readonly format: SheetFormat; readonly title: string; readonly note: string },
 ): LaidOut {
   const sheet = sheets[options.format];
   const pen: Pen = { sheet, system: options.system, perPaper: scaleOf(sheet, views) };
@@ -72,10 +72,6 @@ const captionRoom = 8;
 /** Room that the caption of the side view takes where there are few columns [paper mm]. */
 const leastBeside = 24;
 
-function isNarrow({ format }: Sheet): boolean {
-  return format === 'phone';
-}
-
 function beside({ columns }: TwoViews): number {
   return Math.max(leastBeside, 6 + columns.length * columnWidth);
 }
@@ -84,7 +80,7 @@ function scaleOf(sheet: Sheet, views: TwoViews): number {
   const room = sheet.width - 2 * sheet.margin;
   const rear = 2 * views.half;
   const side = views.extent[0] + views.extent[1];
-  const least = isNarrow(sheet)
+  const least = sheet.narrow
     ? Math.max(rear / room, side / (room - beside(views)))
     : (rear + side) / (room - between - beside(views));
   return sheet.scales?.find((scale) => scale >= least) ?? least;
@@ -105,10 +101,10 @@ function layoutOf(pen: Pen, views: TwoViews, heading: number): Layout {
   const rear: Place = { left: margin, origin: [margin + half, first - over], caption: first };
   const under = first - over - foot - onPaper(pen, rows.length * rowHeight + 4);
   const right = margin + 2 * half + onPaper(pen, between);
-  const side: Place = isNarrow(sheet)
+  const side: Place = sheet.narrow
     ? { left: margin, origin: [margin + extent[0], under - over], caption: under }
     : { left: right, origin: [right + extent[0], first - over], caption: first };
-  const bottom = (isNarrow(sheet) ? side.origin[1] - foot : under) - onPaper(pen, barHeight(sheet) + 2);
+  const bottom = (sheet.narrow ? side.origin[1] - foot : under) - onPaper(pen, barHeight(sheet) + 2);
   return { bounds: { left: 0, right: onPaper(pen, sheet.width), top: 0, bottom }, rear, side };
 }
 

@@ -2,7 +2,7 @@ import type { UnitSystem } from '../../units/index.ts';
 import type { Setup } from '../../records/index.ts';
 import { onPaper, type Pen } from '../pen.ts';
 import type { Item, Point, Scene } from '../scene.ts';
-import { sheets, type Format, type Sheet } from '../sheet.ts';
+import { sheets, type SheetFormat, type Sheet } from '../sheet.ts';
 import { shiftedBy } from '../side/shifted.ts';
 import { wrappedFigures } from '../side/wrapping.ts';
 import { barHeight, heading, headingHeight, scaleBar } from '../view/heading.ts';
@@ -18,7 +18,7 @@ import { cutText, lengthText, shaftAlways } from './shaftWords.ts';
 /** How a drive shaft is drawn by itself: in what units, for what sheet, and how much is cut off each of its four tubes [mm]. */
 export interface ShaftPlan {
   readonly system: UnitSystem;
-  readonly format: Format;
+  readonly format: SheetFormat;
   readonly cut: number;
 }
 
@@ -67,8 +67,6 @@ export function drawShaft(setup: Setup, driven: Driven, plan: ShaftPlan): Scene 
   };
 }
 
-const isNarrow = ({ format }: Sheet): boolean => format === 'phone';
-
 /** Room between two halves side by side [paper mm]. */
 const between = 14;
 
@@ -83,7 +81,7 @@ function scaleOf(sheet: Sheet, shaft: MeasuredShaft | null, measured: number): n
   const least = Math.max(
     measured / room,
     shaft === null ? 0 : (shaft.closedLength + 2 * sizes.hubTo) / room,
-    isNarrow(sheet) ? half / room : (2 * half) / (room - between),
+    sheet.narrow ? half / room : (2 * half) / (room - between),
   );
   return sheet.scales?.find((scale) => scale >= least) ?? least;
 }
@@ -105,7 +103,7 @@ function halfBands(pen: Pen, shaft: MeasuredShaft, cut: number): Band[] {
   const captions = ['Tractor half', 'Implement half'] as const;
   const [front, rear] = [halfRow(pen, shaft, 'tractor', cut), halfRow(pen, shaft, 'implement', cut)];
   const words = cut > 0 ? ': the same off all four' : '';
-  if (isNarrow(pen.sheet))
+  if (pen.sheet.narrow)
     return [
       { caption: captions[0] + words, cells: [{ row: front, at: left }] },
       { caption: captions[1], cells: [{ row: rear, at: left }] },
@@ -125,7 +123,7 @@ function measureBand(pen: Pen, driven: Driven, places: Places | null, sheet: She
   const station = shortestStation(driven.shaft);
   const length = station.implementCross[0] - station.tractorCross[0];
   const height = lengthText(driven.shaft.shortestAt, pen.system);
-  const caption = isNarrow(sheet)
+  const caption = sheet.narrow
     ? `Measure at ${height}: shortest`
     : `Measure with the balls at ${height}, where it is shortest`;
   return { caption, cells: [{ row: measureRow(pen, station, places), at: (sheet.width * pen.perPaper - length) / 2 }] };

@@ -1,10 +1,10 @@
 import type { UnitSystem } from '../../units/index.ts';
-import { sheets, type Format, type Sheet } from '../sheet.ts';
+import { sheets, type SheetFormat, type Sheet } from '../sheet.ts';
 
 /** How a side view is laid out: by itself, or with room for the plots beside it on the same sheet. */
 export interface ViewPlan {
   readonly system: UnitSystem;
-  readonly format: Format;
+  readonly format: SheetFormat;
   readonly isBeside: boolean;
 }
 
@@ -12,7 +12,7 @@ export interface ViewPlan {
 const sideScales: readonly number[] = [5, 8, 10, 12.5, 15, 20, 25, 30, 40, 50, 60, 75, 100];
 
 /** The sheet of a side view: printed at scales of its own. */
-export function sideSheet(format: Format): Sheet {
+export function sideSheet(format: SheetFormat): Sheet {
   const sheet = sheets[format];
   return sheet.scales === null ? sheet : { ...sheet, scales: sideScales };
 }

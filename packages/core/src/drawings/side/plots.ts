@@ -14,9 +14,6 @@ import { stationAt, type SideStage } from './sideStage.ts';
 import { sideSheet, type ViewPlan } from './plan.ts';
 import { bindingSentence, heightSentence, machinesOf, marksSentence, stationSentences } from './words.ts';
 
-/** Height of the stroke where the plots stand by themselves [paper mm]. */
-const strokeHeight = { desk: 52, phone: 58, print: 50 } as const;
-
 /** Room between the two plots, and left of them behind the ruler [paper mm]. */
 const gap = 6;
 
@@ -111,8 +108,8 @@ function next({ bounds, scale }: SideLayout): PlotLayout {
 }
 
 function alone({ format }: ViewPlan, { low, high }: { low: number; high: number }): PlotLayout {
-  const { width, margin } = sideSheet(format);
-  const scale = Math.max(1, high - low) / strokeHeight[format];
+  const { width, margin, strokeHeight } = sideSheet(format);
+  const scale = Math.max(1, high - low) / strokeHeight;
   const bounds = {
     left: 0,
     right: width * scale,

@@ -21,9 +21,6 @@ interface Surround {
 /** Room that the strokes under the ground line take [paper mm]. */
 export const groundDepth = 1.8;
 
-/** Highest picture on each sheet [paper mm]. */
-const heights = { desk: 104, phone: 84, print: 84 } as const;
-
 /** The largest scale at which the whole lift fits; what is left of the width shows more of the tractor. */
 export function sideLayout(sheet: Sheet, extent: Extent, around: Surround): SideLayout {
   const width = sheet.width - sheet.margin - around.right;
@@ -46,7 +43,7 @@ export function sideLayout(sheet: Sheet, extent: Extent, around: Surround): Side
 
 /** The scale of a picture in a width [paper mm]: a round one where the sheet is printed. */
 export function scaleFor(sheet: Sheet, { right, near, top, bottom }: Extent, width: number): number {
-  const least = Math.max((right - near) / width, (top - bottom) / heights[sheet.format]);
+  const least = Math.max((right - near) / width, (top - bottom) / sheet.sideHeight);
   return sheet.scales?.find((scale) => scale >= least) ?? least;
 }
 

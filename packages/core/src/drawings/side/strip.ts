@@ -127,13 +127,9 @@ function captionOf(
   ];
 }
 
-function isStacked({ format }: Sheet): boolean {
-  return format === 'phone';
-}
-
 function cellWidth(sheet: Sheet): number {
   const width = sheet.width - 2 * sheet.margin;
-  return isStacked(sheet) ? width : (width - 2 * gutter) / 3;
+  return sheet.narrow ? width : (width - 2 * gutter) / 3;
 }
 
 function layoutOf(sheet: Sheet, extent: Extent, above: number, rows: readonly (readonly string[])[]): StripLayout {
@@ -145,9 +141,7 @@ function layoutOf(sheet: Sheet, extent: Extent, above: number, rows: readonly (r
   const box = { left, right: left + width * scale, top: extent.top, bottom: extent.bottom };
   const lines = Math.max(...rows.map((row) => row.length));
   const caption = groundDepth + 2 + lines * sheet.letters.note * leading;
-  const [across, down] = isStacked(sheet)
-    ? [0, (extent.top - extent.bottom) / scale + caption + 3]
-    : [width + gutter, 0];
+  const [across, down] = sheet.narrow ? [0, (extent.top - extent.bottom) / scale + caption + 3] : [width + gutter, 0];
   return {
     scale,
     box,

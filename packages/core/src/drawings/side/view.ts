@@ -47,7 +47,7 @@ export function openView(stage: SideStage, plan: ViewPlan): OpenView {
   const marks = heightMarks(stage.sweep);
   const note = wrappedFigures(noteOf(stage, system), sheet.letters.note, sheet.width - 2 * sheet.margin);
   const rows = readingRows(stage, sheet, system);
-  const hasRuler = !plan.isBeside && plan.format !== 'phone';
+  const hasRuler = !plan.isBeside && !whole.narrow;
   const layout = sideLayout(sheet, extent, {
     right: labelRoom + (hasRuler ? rulerRoom.left + rulerRoom.right + sheet.margin : 1),
     above:

@@ -8,7 +8,7 @@ import { hatch, line, mirrored, rectangle } from '../strokes.ts';
 import type { Layout } from './layout.ts';
 import { heightsOf, reachOf, spansOf, type Dimensioned } from './figures.ts';
 import { lettering, nothing, together, type Part } from './part.ts';
-import { figureLettering, fitted, heightDimension, spanDimension } from './spans.ts';
+import { figureLettering, fitted, goesInto, heightDimension, spanDimension } from './spans.ts';
 
 /** Distance of dimension lines from each other [paper mm]. */
 export const rowHeight = 9;
@@ -72,11 +72,12 @@ export function heightLevels(stage: Stage, pen: Pen, { panel }: Layout): Part {
 export function spanRows(stage: Stage, pen: Pen, first: number): Part {
   const rows = spansOf(stage).map((span, i): Part => {
     const z = first - onPaper(pen, i * rowHeight);
-    const label = figureLettering(pen, [0, z], figureText(span.figure, pen.system), span.name, {
-      tone: toneOf(stage, span.figure),
-      room: (2 * span.drawnAt) / pen.perPaper - 7,
-    });
-    return { items: [spanDimension(span.drawnAt, span.from, z, label)], says: [said(span, pen)] };
+    const [figure, tone] = [figureText(span.figure, pen.system), toneOf(stage, span.figure)];
+    const room = (2 * span.drawnAt) / pen.perPaper - 7;
+    const isRoomy = goesInto(pen, `${figure.text} ${span.name}`, room);
+    const label = figureLettering(pen, [0, z], figure, isRoomy ? span.name : '', { tone, room });
+    const under = isRoomy ? [] : [underLine(pen, z, span.name, tone)];
+    return { items: [spanDimension(span.drawnAt, span.from, z, label), ...under], says: [said(span, pen)] };
   });
   return together(...rows, reachRow(stage, pen, first - onPaper(pen, rows.length * rowHeight)));
 }
@@ -101,8 +102,16 @@ function reachRow(stage: Stage, pen: Pen, z: number): Part {
 function reachLabel(pen: Pen, reach: Shown, z: number, tone: Tone): Item {
   const { text, second } = figureText(reach, pen.system);
   const words = `links reach ${text}`;
-  const fit = fitted(pen, words, second, reach.low / pen.perPaper - 5);
+  const room = reach.low / pen.perPaper - 5;
+  if (!goesInto(pen, words, room)) return underLine(pen, z, words, tone);
+  const fit = fitted(pen, words, second, room);
   return lettering([0, z], words, fit.size, { ...fit.second, tone, anchor: 'middle' });
+}
+
+/** What does not go onto its line stands under it. */
+function underLine(pen: Pen, z: number, text: string, tone: Tone): Item {
+  const { least } = pen.sheet;
+  return lettering([0, z - onPaper(pen, least + 0.4)], text, least, { tone, anchor: 'middle' });
 }
 
 /** How many rows of spans there are. */

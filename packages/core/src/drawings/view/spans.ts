@@ -61,6 +61,11 @@ export function fitted(pen: Pen, words: string, second: string | null, room: num
   };
 }
 
+/** Whether words go into a room, however small they may be written [paper mm]. */
+export function goesInto({ sheet }: Pen, words: string, room: number): boolean {
+  return widthOf(words, sheet.least) <= room;
+}
+
 /** Width of such lettering on paper [paper mm]. */
 function figureWidth(pen: Pen, text: string, second: string | null): number {
   const { letters } = pen.sheet;

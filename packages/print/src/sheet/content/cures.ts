@@ -1,9 +1,7 @@
-import type { Finding } from '@hitchwright/core/findings';
 import {
   alternativeText,
-  askOf,
+  asksOf,
   cureText,
-  howToMeasure,
   labelOf,
   openFindings,
   ruledText,
@@ -29,7 +27,6 @@ export function cureLists({ answer }: Judged, { system }: SheetOptions): ListOf[
   const cures = answer.cures.map(
     (cure) => cureText(cure, system) + (cure.inSmallestSet ? ' In the smallest set.' : ''),
   );
-  const asked = openFindings(answer).flatMap((finding) => askedOf(finding, system) ?? []);
   return [
     list('What cures it', cures, 'letters'),
     list('About the cures', [...(price === null ? [] : [price]), ...(cures.length === 0 ? [] : searched)]),
@@ -41,15 +38,12 @@ export function cureLists({ answer }: Judged, { system }: SheetOptions): ListOf[
       'Other ways',
       answer.alternatives.map((one) => alternativeText(one, system)),
     ),
-    list('To measure', [...new Set(asked)]),
+    // How it is measured stands on the worksheet.
+    list(
+      'To measure',
+      asksOf(openFindings(answer), system).map(({ text }) => text),
+    ),
   ].filter(({ entries }) => entries.length > 0);
-}
-
-/** What to measure and where it decides; how it is measured stands on the worksheet. */
-function askedOf(finding: Finding, system: SheetOptions['system']): string | null {
-  const asked = askOf(finding, system);
-  const how = howToMeasure(finding.asks[0]?.path ?? '');
-  return how !== '' && asked?.endsWith(` ${how}`) === true ? asked.slice(0, -how.length - 1) : asked;
 }
 
 /** What was taken for granted, and the rules that sources disagree on and that were gone by. */
@@ -57,14 +51,19 @@ export function basisLists({ answer, setup }: Judged, { system }: SheetOptions):
   const drive = answer.otherRules.filter(({ chosen }) => chosen).map((ruled) => ruledText(ruled, system));
   const steering = answer.steeringRules.filter(({ chosen }) => chosen).map((steered) => steeredText(steered, system));
   const lift = answer.liftBasis === 'none' ? [] : [allowances[setup.rules?.liftAllowance ?? 'tenPercentOff']];
-  const assumed = answer.assumed.flatMap(({ path, basis }) =>
-    basis === null ? [] : [sentenceCase(`${labelOf(path)}: ${basis}.`)],
-  );
   const { others } = readingsOf(setup, system);
   return [
-    list('Taken for granted', [...assumed, ...othersText(others)]),
+    list('Taken for granted', [...assumedTexts(answer), ...othersText(others)]),
     list('Rules gone by', [...drive, ...steering, ...lift]),
   ].filter(({ entries }) => entries.length > 0);
+}
+
+/** Figures that rest on the same are told together. */
+function assumedTexts({ assumed }: Judged['answer']): string[] {
+  const labels = new Map<string, string[]>();
+  for (const { path, basis } of assumed)
+    if (basis !== null) labels.set(basis, [...(labels.get(basis) ?? []), labelOf(path)]);
+  return [...labels].map(([basis, names]) => sentenceCase(`${names.join(', ')}: ${basis}.`));
 }
 
 /** Figures without a source are in the setup that the sheet leads to: here they are counted. */

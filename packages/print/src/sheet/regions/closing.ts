@@ -6,7 +6,7 @@ import { rule, rules, type Press } from '../press.ts';
 import { wayBack } from './wayBack.ts';
 
 /** Padding beside words, and what is kept for a name written by hand [mm]. */
-const [pad, hand] = [3.5, 9.5] as const;
+const [pad, hand] = [3.5, 9] as const;
 
 /** Width of the compartment of the code or the reference [mm]. */
 const backWidth = 84;

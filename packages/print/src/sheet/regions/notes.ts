@@ -88,14 +88,15 @@ function runOn({ ink, tags }: Press, group: string, sentences: readonly (readonl
   });
 }
 
+/** What holds is set smaller than what does not, or what is open. */
 function noteBlock({ ink, tags }: Press, note: Note): Block {
   const { number, standing, sentence, atFault } = note;
-  const { body } = settings;
+  const setting = standing === null ? settings.small : settings.body;
   const stands = standing === null ? '' : ` (${standing})`;
-  const spans = [bold(`${titlesOf(note)}${stands}. `, body), span(sentence, body)];
-  const set = words(ink.faces, spans, body, columnWidth - indent);
+  const spans = [bold(`${titlesOf(note)}${stands}. `, setting), span(sentence, setting)];
+  const set = words(ink.faces, spans, setting, columnWidth - indent);
   const paint = ([x, y]: Spot): void => {
-    const middle: Spot = [x + balloon.radius, y + body.leading / 2];
+    const middle: Spot = [x + balloon.radius, y + settings.body.leading / 2];
     tags.leaf('P', () => {
       if (number !== null) {
         ink.circle(middle, balloon.radius, {

@@ -1,5 +1,5 @@
 import type { Suggestion } from '@hitchwright/core/advice';
-import { askOf, fieldOf, openFindings, restWords, suggestionDetails, suggestionText } from '@hitchwright/core/words';
+import { asksOf, fieldOf, openFindings, restWords, suggestionDetails, suggestionText } from '@hitchwright/core/words';
 import { linkOf } from '@hitchwright/core/exchange';
 import type { SetupDocument } from '@hitchwright/core/records';
 import type { UnitSystem } from '@hitchwright/core/units';
@@ -88,11 +88,10 @@ interface Item {
 
 /** One item for each figure: in the order of the advice, and as the findings ask where there is none. */
 function itemsOf({ answer, advice }: ToMeasureProps['answered'], system: UnitSystem): Item[] {
-  const asked = openFindings(answer).flatMap((finding) => {
-    const text = askOf(finding, system);
-    const path = finding.asks[0]?.path;
-    return text === null || path === undefined ? [] : [{ field: fieldOf(path), text }];
-  });
+  const asked = asksOf(openFindings(answer), system).map(({ path, text, how }) => ({
+    field: fieldOf(path),
+    text: `${text} ${how}`.trim(),
+  }));
   const next = advice?.next ?? [];
   const textsFor = (field: string): string[] => [
     ...new Set(asked.filter((ask) => ask.field === field).map(({ text }) => text)),

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { Machine } from '../yard/sampleYard.ts';
 
 /** The question by ids of the yard’s records. */
@@ -22,19 +22,37 @@ interface PickedDesk {
   changedByHand(): void;
 }
 
+/** The question that a link of these pages leads to, by its fragment. */
+let led: { readonly hash: string; readonly question: YardQuestion } | null = null;
+
+/** Says which of the yard’s records the question behind a link is made of, as it is followed. */
+export function leadTo(hash: string, question: YardQuestion | null): void {
+  led = question === null ? null : { hash, question };
+}
+
 /**
- * Remembers which of the yard’s records a question was made of. A question that was opened whole, or had anything changed by hand, is not
- * what the records say, and never becomes so again by another pick: something of it may have stayed.
+ * Remembers which of the yard’s records a question was made of. A question that was opened whole, other than by a link that says so, or had
+ * anything changed by hand, is not what the records say, and never becomes so again by another pick: something of it may have stayed.
  *
  * @param isOpened whether the page began with a question
  */
 export function usePicked(isOpened: boolean): PickedDesk {
-  const [ids, setIds] = useState<PickedIds>({});
-  const [isOther, setOther] = useState(isOpened);
+  const [first] = useState(() => (led?.hash === location.hash ? idsOf(led.question) : null));
+  const [ids, setIds] = useState<PickedIds>(first ?? {});
+  const [isOther, setOther] = useState(isOpened && first === null);
+  useEffect(() => leadTo('', null), []);
   return {
     asked: isOther ? null : questionOf(ids),
     pick: (machine, id) => setIds((before) => ({ ...before, [machine]: id })),
     changedByHand: () => setOther(true),
+  };
+}
+
+function idsOf({ tractor, state, coupler, implement }: YardQuestion): PickedIds {
+  return {
+    tractor: { id: tractor, ...(state === undefined ? {} : { state }) },
+    implement: { id: implement },
+    ...(coupler === undefined ? {} : { coupler: { id: coupler } }),
   };
 }
 
