@@ -46,11 +46,11 @@ const categoryOnly: SetupDocument = {
   implement: { category: '1' },
 };
 
-/** The document with every tolerance taken off, and of every range its middle; what can be set stays so. */
+/** The document with every tolerance taken off, and of every range its middle; what can be set stays so, and between which points a length was read. */
 function plain(node: unknown): unknown {
   if (typeof node !== 'object' || node === null || Array.isArray(node)) return node;
   if ('adjustable' in node) return node;
-  if ('value' in node) return node.value;
+  if ('value' in node) return 'from' in node ? { value: node.value, from: node.from } : node.value;
   if ('between' in node) return (node.between as number[]).reduce((sum, end) => sum + end / 2, 0);
   return Object.fromEntries(Object.entries(node).map(([key, below]) => [key, plain(below)]));
 }

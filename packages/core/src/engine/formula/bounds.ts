@@ -52,7 +52,7 @@ export function openBounder(formula: Formula, places: number): Bounder {
   let cutter: Cutter | null = null;
   const search: Search = { rooms, stepsOf, cutter: () => (cutter ??= openCutter(formula, stepsOf)) };
   const lookAt = openLook(search, leavesOf);
-  const seenOf = remembered((): Seen[] => []);
+  const seenOf = remembered((): Book => new Map());
   return {
     places,
     leavesOf,
@@ -191,14 +191,30 @@ interface FoundAside {
 /** Boxes that are remembered of each result: a decision comes back to the same, and so does that of a setup with one part changed. */
 const mostSeen = 160;
 
-function foundFor(seen: Seen[], read: readonly number[], leaves: readonly Interval[], sense: 1 | -1): Found {
-  let known = seen.find(({ box }) => read.every((leaf, i) => isSame(box[i], leaves[leaf] as Interval)));
-  if (known === undefined) {
+/** Boxes that were seen, by a number made of their ranges, in the order in which they were first seen. */
+type Book = Map<number, Seen>;
+
+function foundFor(seen: Book, read: readonly number[], leaves: readonly Interval[], sense: 1 | -1): Found {
+  const key = numberOf(read, leaves);
+  let known = seen.get(key);
+  if (known === undefined || !read.every((leaf, i) => isSame(known?.box[i], leaves[leaf] as Interval))) {
     known = { box: read.map((leaf) => leaves[leaf] as Interval), least: nothing(), greatest: nothing() };
-    seen.unshift(known);
-    if (seen.length > mostSeen) seen.pop();
+    seen.delete(key);
+    seen.set(key, known);
+    const [oldest] = seen.keys();
+    if (seen.size > mostSeen && oldest !== undefined) seen.delete(oldest);
   }
   return sense === 1 ? known.least : known.greatest;
+}
+
+/** Two boxes hardly ever have the same; where they do, the one that was seen last is remembered. */
+function numberOf(read: readonly number[], leaves: readonly Interval[]): number {
+  let sum = 0;
+  for (const leaf of read) {
+    const { low, high } = leaves[leaf] as Interval;
+    sum = (sum * 31 + low) * 31 + high;
+  }
+  return sum;
 }
 
 function nothing(): Found {
