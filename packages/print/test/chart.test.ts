@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { chartOf, type Chart } from '@hitchwright/core/handover';
 import type { YardDocument } from '@hitchwright/core/records';
 import { bundledFonts, chartPdf } from '../src/index.ts';
+import { expectPictures } from './goldenPictures.ts';
 import { readPdf, textOf, withoutSigns } from './readPdf.ts';
 import { longName } from './setups.ts';
 
@@ -43,6 +44,7 @@ test('the chart says every pairing of the yard, page by page', async () => {
   expect(wanted.filter((words) => !text.includes(withoutSigns(words)))).toEqual([]);
   expect(read.pages).toBe(pages);
   expect(read.sizes[0]).toEqual([expect.closeTo(279.4, 2), expect.closeTo(215.9, 2)]);
+  await expectPictures('chart-letter', bytes);
 });
 
 test('couplers that don’t fit beside each other go on under each other, and nothing leaves the frame', async () => {

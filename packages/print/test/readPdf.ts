@@ -31,9 +31,10 @@ export interface ReadPdf {
 
 const mm = 25.4 / 72;
 
-/** Opens a document with pdf.js. */
-async function opened(bytes: Uint8Array) {
-  return getDocument({ data: bytes.slice(), verbosity: 0, useSystemFonts: false }).promise;
+/** Opens a document with pdf.js; its letters are drawn from the fonts inside it, whatever fonts the machine has. */
+export async function opened(bytes: Uint8Array) {
+  const data = bytes.slice();
+  return getDocument({ data, verbosity: 0, useSystemFonts: false, disableFontFace: true }).promise;
 }
 
 /** Reads text, sizes and structure. */
