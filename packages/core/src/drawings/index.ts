@@ -35,5 +35,6 @@ export type {
 export type { Format, SheetFormat } from './sheet.ts';
 export { sceneToSvg, type SvgOptions } from './svg/sceneToSvg.ts';
 export { trueViews, undrawnWords, viewNames, viewOf, type DrawnHow, type ViewName } from './views.ts';
+export { verdictMark, type VerdictMark } from './verdictMark.ts';
 export { tapeDrawing, tapeWords, type TapeOptions } from './tape/tapeDrawing.ts';
 export type { TapeWords } from './tape/words.ts';
