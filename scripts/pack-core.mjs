@@ -42,7 +42,9 @@ function compile() {
 }
 
 /** Every door leads to compiled code and its types. */
-function compiled({ exports: doors, devDependencies: _, scripts: __, ...rest }) {
+function compiled(own) {
+  const forOthers = Object.entries(own).filter(([key]) => !['devDependencies', 'scripts'].includes(key));
+  const { exports: doors, ...rest } = Object.fromEntries(forOthers);
   const target = (source) => source.replace(/^\.\/src\//, './dist/').replace(/\.ts$/, '');
   const exports = Object.fromEntries(
     Object.entries(doors).map(([door, source]) => [

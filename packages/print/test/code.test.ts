@@ -14,11 +14,11 @@ const site = 'https://yard.example/check/';
  */
 const dpi = 240;
 
-/** What the codes on the pages say, read as a phone reads them: from the picture alone. */
+/** What the codes on the pages say, read as a phone reads them: from the picture alone. What the reader takes for a code that says nothing is none. */
 function codesOn(pages: readonly Picture[]): string[] {
   return pages.flatMap((page) => {
     const found = jsQR(pixelsOf(page), page.width, page.height, { inversionAttempts: 'dontInvert' });
-    return found === null ? [] : [found.data];
+    return found === null || found.data === '' ? [] : [found.data];
   });
 }
 

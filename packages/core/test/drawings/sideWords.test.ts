@@ -128,12 +128,25 @@ describe('the pictures in words', () => {
     }
   });
 
+  it.each(Object.entries(lifts))('stand at the heights that are asked of it, not near them: %s', (_, make) => {
+    const { sweep } = make() as Swept;
+    const heights = sweep.stations.map(({ ballHeight }) => ballHeight);
+    expect(heights).toEqual([...heights].sort((a, b) => a - b));
+    const [low, high] = [heights[0] ?? 0, heights.at(-1) ?? 0];
+    const step = (high - low) / (heights.length - 1);
+    const asked = [sweep.pickUp, sweep.work, sweep.carry].filter(
+      (height): height is number => height !== null && height > low + step && height < high - step,
+    );
+    const alone = asked.filter((one) => asked.every((other) => other === one || Math.abs(other - one) > step));
+    for (const height of alone) expect(Math.min(...heights.map((at) => Math.abs(at - height)))).toBeLessThan(1e-6);
+  });
+
   it('name the heights that a station stands for, what is carried, and the machines', () => {
     const { setup, answer, sweep } = lifts['carried higher than it lifts, loaded']?.() as Swept;
     const { title, subtitle, description } = sideView(setup, answer, { system: 'us' }) as Scene;
     expect(title).toBe('Side view: Wickset 60-in tiller on the links of Ostrey 35');
     expect(sweep.pickUp).toBe(sweep.work);
-    expect(subtitle).toMatch(/^Balls at 17 .*: pick-up, work\.$/);
+    expect(subtitle).toBe('Balls at 16 7/8 in (430 mm): pick-up, work.');
     expect(description).toContain('Load, what the implement carries: 1,544 lb (700 kg).');
   });
 

@@ -2,7 +2,7 @@ import type { Answer } from '../../engine/assess/index.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { onPaper, type Pen } from '../pen.ts';
 import type { Item, Point, Scene } from '../scene.ts';
-import type { Format, Sheet } from '../sheet.ts';
+import type { Sheet, SheetFormat } from '../sheet.ts';
 import { sideSheet } from '../side/plan.ts';
 import { shiftedBy } from '../side/shifted.ts';
 import { scaleSaid } from '../side/words.ts';
@@ -16,7 +16,7 @@ import { captionOf, slopeNote, slopeSentences, type SlopeCaption } from './slope
 /** How the slopes are drawn. */
 export interface SlopeOptions {
   /** `desk` (820 px) unless given; `phone` is 390 px wide, `print` the width between the margins of Letter or A4. */
-  readonly format?: Format;
+  readonly format?: SheetFormat;
   /** A station of the lift, counted from 0; where each limit is least unless given. */
   readonly station?: number;
 }

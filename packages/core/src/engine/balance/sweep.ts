@@ -9,6 +9,7 @@ import {
   type Workspace,
 } from '../formula/index.ts';
 import { exactly, middle, type Interval } from '../geometry/index.ts';
+import { stationCount, stationsOf } from '../lift/index.ts';
 import type { Reading, Term } from '../proof/index.ts';
 import { throughBalance, type BalanceSteps } from './balanceSteps.ts';
 import { counterweightFor } from './counterweight.ts';
@@ -69,11 +70,10 @@ export interface BalanceSweep {
   readonly permitted: { readonly front: number | null; readonly rear: number | null; readonly total: number | null };
 }
 
-const stationCount = 61;
 const rooms = new WeakMap<Formula, Workspace>();
 
 /**
- * Computes the axle loads at evenly spaced ball heights from the lowest to the highest.
+ * Computes the axle loads at the stations of the lift, from the lowest ball height to the highest.
  *
  * @param question the axle loads of a setup [question]
  * @param at reads the reported setting [reading]
@@ -87,9 +87,10 @@ export function balanceSweepOf(question: BalanceQuestion, at: Reading): BalanceS
   const space = rooms.get(formula) ?? openWorkspace(formula, stationCount);
   rooms.set(formula, space);
   const values = formula.leaves.map(leaf);
+  const { lanes } = stationsOf(question.lift, at);
   evaluate(space, stepsFor(formula, wanted(steps)), {
     leaf: (index) => values[index] as number,
-    lane: (place) => place / (stationCount - 1),
+    lane: (place) => lanes[place] as number,
   });
   const tall = tallOf(question, at);
   const stations = Array.from({ length: stationCount }, (_, i) => stationAt(space, steps, i, tall));

@@ -5,6 +5,7 @@ export { openRun, type Bounds, type Run } from './run.ts';
 export { keyOf, type Structure } from './structure.ts';
 export { liftSteps, type Course, type LiftSteps } from './throughLift.ts';
 export { swingOf } from './swing.ts';
+export { stationCount, stationsOf } from './stations.ts';
 export { sweepOf, type SidePoint, type Station, type Sweep } from './sweep.ts';
 export { liftLines } from './lines.ts';
 export { basisOf, holdsUpper, openLift, type LiftQuestion } from './question.ts';

@@ -11,6 +11,7 @@ import { middle } from '../geometry/index.ts';
 import type { Arrow } from '../linkage/index.ts';
 import type { Reading } from '../proof/index.ts';
 import { holdsUpper, type LiftQuestion } from './question.ts';
+import { stationCount, stationsOf } from './stations.ts';
 import { throughLift, type LiftSteps } from './throughLift.ts';
 
 /** A point of the side view: behind the rear axle, above the ground [mm, mm]. */
@@ -71,14 +72,11 @@ export interface Sweep {
   readonly convergencePlan: number | null;
 }
 
-/** Heights that a sweep is computed at. */
-const stationCount = 61;
-
 const most = 1e6;
 const rooms = new WeakMap<Formula, Workspace>();
 
 /**
- * Computes the lift at evenly spaced ball heights from its lowest to its highest.
+ * Computes the lift from its lowest ball height to its highest, evenly spaced, and at those that are asked of it.
  *
  * @param lift the lift of a setup [question]
  * @param at reads the reported setting [reading]
@@ -91,9 +89,10 @@ export function sweepOf(lift: LiftQuestion, at: Reading): Sweep | null {
   const space = rooms.get(formula) ?? openWorkspace(formula, stationCount);
   rooms.set(formula, space);
   const values = formula.leaves.map((name) => middle((leaves.exact.get(name) ?? nothing)(at)));
+  const { lanes, asked } = stationsOf(lift, at);
   evaluate(space, stepsFor(formula, wanted(steps)), {
     leaf: (index) => values[index] as number,
-    lane: (place) => place / (stationCount - 1),
+    lane: (place) => lanes[place] as number,
   });
   const known: Known = {
     load: joint.ledger.given('implement.mass'),
@@ -103,9 +102,6 @@ export function sweepOf(lift: LiftQuestion, at: Reading): Sweep | null {
   const stations = Array.from({ length: stationCount }, (_, i) => stationAt(space, steps, i, known));
   const one = (step: Step): number => valueAt(space, step, 0);
   const load = known.load ? one(steps.load.mass) : null;
-  const given = (path: string, name: string): number | null =>
-    joint.ledger.given(path) ? middle((leaves.exact.get(name) ?? nothing)(at)) : null;
-  const parked = given('implement.parkedPinHeight', 'parkedPinHeight');
   return {
     stations,
     lowerPivot: pointAt(space, steps.links.pivot, 0),
@@ -113,9 +109,7 @@ export function sweepOf(lift: LiftQuestion, at: Reading): Sweep | null {
     armPivot: structure.arms ? [valueOf('liftArmPivotBehindAxle'), valueOf('liftArmPivotHeight')] : null,
     topLink: one(steps.workTopLink),
     load,
-    pickUp: parked === null ? null : Math.max(one(steps.lowest), parked - valueOf('hookRise')),
-    work: structure.workGiven ? one(steps.workHeight) : null,
-    carry: given('implement.carryHeight', 'carryHeight'),
+    ...asked,
     stallProven: load === null ? null : stallOf(stations, (station) => spareAt(station.proven, load)),
     stallEstimated: load === null ? null : stallOf(stations, (station) => spareAt(station.estimated, load)),
     ratingsDisagree: known.rated && disagrees(space, steps),
@@ -141,8 +135,6 @@ function wanted(steps: LiftSteps): Step[] {
   return [
     ...[...points, ...arm, steps.links.pivot, steps.topPivot].flatMap((point) => [point.x, point.z]),
     steps.ballHeight,
-    steps.lowest,
-    steps.workHeight,
     steps.workTopLink,
     steps.body.pitch,
     steps.pitch,

@@ -9,7 +9,7 @@ import {
 } from '../formula/index.ts';
 import { middle, type Interval } from '../geometry/index.ts';
 import type { Arrow } from '../linkage/index.ts';
-import type { Course, SidePoint } from '../lift/index.ts';
+import { stationCount, stationsOf, type Course, type SidePoint } from '../lift/index.ts';
 import type { Reading } from '../proof/index.ts';
 import { equivalentAngle, nonUniformity } from './joints.ts';
 import { angleLimits, isPlaced, type ShaftQuestion } from './question.ts';
@@ -81,12 +81,11 @@ export interface ShaftSweep {
   readonly longestAt: number;
 }
 
-const stationCount = 61;
 const rooms = new WeakMap<Formula, Workspace>();
 const degrees = (angle: number): number => (angle * 180) / Math.PI;
 
 /**
- * Computes the drive shaft at evenly spaced ball heights from the lowest to the highest.
+ * Computes the drive shaft at the stations of the lift, from the lowest ball height to the highest.
  *
  * @param question the drive of a setup [question]
  * @param at reads the reported setting [reading]
@@ -97,7 +96,8 @@ export function shaftSweepOf(question: ShaftQuestion, at: Reading): ShaftSweep |
   const leaf = (name: string): number => middle((question.leaves.exact.get(name) ?? nothing)(at));
   const given = (path: string): number | null =>
     question.lift.joint.ledger.given(path) ? middle(question.lift.joint.ledger.term(path)(at)) : null;
-  const { space, steps } = run(question, 'stroke', leaf);
+  const { lanes } = stationsOf(question.lift, at);
+  const { space, steps } = run(question, 'stroke', leaf, (place) => lanes[place] as number);
   const shaft = {
     closedLength: given('shaft.closedLength') === null ? null : leaf('closedLength'),
     closedOverlap: given('shaft.closedOverlap'),
@@ -139,6 +139,7 @@ function run(
   question: ShaftQuestion,
   course: Course,
   leaf: (name: string) => number,
+  lane: (place: number) => number,
 ): { space: Workspace; steps: ShaftSteps } {
   const { formula, steps } = throughShaft(question.structure, course);
   const space = rooms.get(formula) ?? openWorkspace(formula, stationCount);
@@ -146,7 +147,7 @@ function run(
   const values = formula.leaves.map(leaf);
   evaluate(space, stepsFor(formula, wanted(steps)), {
     leaf: (index) => values[index] as number,
-    lane: (place) => place / (stationCount - 1),
+    lane,
   });
   return { space, steps };
 }
@@ -235,7 +236,7 @@ function turningHeights(
   leaf: (name: string) => number,
 ): Pick<ShaftSweep, 'turnsFrom' | 'turnsTo'> {
   const heights = (course: Course): number[] => {
-    const { space, steps } = run(question, course, leaf);
+    const { space, steps } = run(question, course, leaf, (place) => place / (stationCount - 1));
     return [0, stationCount - 1].map((place) => valueAt(space, steps.lift.ballHeight, place));
   };
   const all = [...heights('work'), ...(question.turnsWhileRaised ? heights('raise') : [])];
