@@ -7,3 +7,4 @@ export { fileReference } from './sheet/content/reference.ts';
 export type { Judged, SheetOptions } from './sheet/options.ts';
 export { sheetPdf, type SheetPdf } from './sheet/sheetPdf.ts';
 export { handOver, type DrawingFormat, type HandedOver, type HandOverAsked, type Wanted } from './handing/handOver.ts';
+export { chartFile, type ChartFormat, type ChartWanted } from './handing/chartFile.ts';

@@ -6,6 +6,7 @@ import { limits, shallow } from './http/limits.ts';
 import { HttpRefusal, refusalOf, revisionOf } from './http/refusal.ts';
 import { revisionTag, tagged } from './http/tags.ts';
 import { answerRoutes } from './routes/answers.ts';
+import { chartRoutes } from './routes/charts.ts';
 import { checkRoutes } from './routes/check.ts';
 import { customerRoutes } from './routes/customers.ts';
 import { handOverRoutes } from './routes/handover.ts';
@@ -17,6 +18,7 @@ import { photoRoutes } from './routes/photos.ts';
 import { readingRoutes } from './routes/readings.ts';
 import { recordRoutes } from './routes/records.ts';
 import { sampleRoutes } from './routes/sample.ts';
+import { yardRoutes } from './routes/yard.ts';
 import { site } from './site/site.ts';
 
 /** Every route of the API. */
@@ -24,6 +26,7 @@ function routesOver(desk: Desk) {
   return emptyApi()
     .route('/api', checkRoutes(desk))
     .route('/api', handOverRoutes(desk))
+    .route('/api', chartRoutes(desk))
     .route('/api', recordRoutes(desk))
     .route('/api', readingRoutes(desk))
     .route('/api', historyRoutes(desk))
@@ -33,7 +36,8 @@ function routesOver(desk: Desk) {
     .route('/api', importRoutes(desk))
     .route('/api', mappingRoutes(desk))
     .route('/api', keepingRoutes(desk))
-    .route('/api', sampleRoutes(desk));
+    .route('/api', sampleRoutes(desk))
+    .route('/api', yardRoutes(desk));
 }
 
 /** The API as its clients see it. */

@@ -5,6 +5,7 @@ import type { Store } from '@hitchwright/store';
 import { getRequestListener } from '@hono/node-server';
 import { appOver } from './app.ts';
 import { openAssessors } from './assessing/assessors.ts';
+import { holdCharts } from './charts/held.ts';
 import { isLoopback } from './http/gate.ts';
 import { HttpRefusal } from './http/refusal.ts';
 import { holdImports } from './imports/held.ts';
@@ -52,7 +53,8 @@ export async function openServer(options: ServerOptions): Promise<Server> {
   const assessors = openAssessors();
   const recheck = openRecheck({ store, assessors, clock });
   const imports = holdImports({ store, clock, ids, onWritten: () => recheck.wake() });
-  const app = appOver({ store, assessors, recheck, imports, clock, folder, sample }, site);
+  const charts = holdCharts({ assessors, clock, ids });
+  const app = appOver({ store, assessors, recheck, imports, charts, clock, folder, sample }, site);
   const http = createServer(getRequestListener(app.fetch, { errorHandler: () => unreadable() }));
   await store.requests.forget(before(clock(), rememberedMs));
   await listening(http, port, host);
@@ -62,6 +64,7 @@ export async function openServer(options: ServerOptions): Promise<Server> {
     async close() {
       const closed = new Promise<void>((resolve) => http.close(() => resolve()));
       http.closeIdleConnections();
+      charts.close();
       await Promise.all([imports.close(), recheck.close()]);
       // A browser keeps connections open on which it has asked for nothing yet: whatever is not answered by then is cut off.
       const cut = setTimeout(() => http.closeAllConnections(), graceMs);

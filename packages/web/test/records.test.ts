@@ -385,3 +385,23 @@ for (const width of [390, 1440] as const) {
     });
   }
 }
+
+test('an implement and a coupler are listed for a shop page without a check; a tractor is not', async ({ page }) => {
+  const listed = page.getByRole('textbox', { name: 'HTML of the listing' });
+  for (const [name, machine] of [
+    ['Wickset 60-in box blade', 'implement'],
+    ['Pellin U-28', 'coupler'],
+  ] as const) {
+    await page.goto(recordAt(ids.get(name) ?? ''));
+    await page.getByRole('button', { name: 'Listing', exact: true }).click();
+    await page.getByRole('button', { name: `Of the ${machine}` }).click();
+    await expect(listed).toHaveValue(new RegExp(`<h2>${name}</h2>`), { timeout: 30_000 });
+    expect(await listed.inputValue()).toContain('in (');
+    expect(await faultsOf(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Close' }).click();
+    await expect(listed).toHaveCount(0);
+  }
+  await page.goto(recordAt(ids.get('Ostrey 35') ?? ''));
+  await expect(page.getByRole('button', { name: 'Make a copy' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Listing', exact: true })).toHaveCount(0);
+});

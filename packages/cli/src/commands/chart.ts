@@ -1,4 +1,4 @@
-import { chartHtml, chartOf, type Chart, type ChartCell } from '@hitchwright/core/handover';
+import { chartHtml, chartOf, type Chart, type ChartCell, type ChartProgress } from '@hitchwright/core/handover';
 import { parseSetup, type InputError, type SetupDocument, type YardDocument } from '@hitchwright/core/records';
 import type { UnitSystem } from '@hitchwright/core/units';
 import { askedFor, readText, refuse, type Asked } from '../asked.ts';
@@ -16,7 +16,8 @@ export async function chartCommand(words: readonly string[]): Promise<number> {
   if (!reading.ok) return refuse(reading.errors, asked.json, 'yard');
   const { tractor } = asked.files;
   const system = systemOf(asked, reading.yard);
-  const result = chartOf(reading.yard, { system, date, ...(tractor === undefined ? {} : { tractor }), ...progress() });
+  const options = { system, date, ...(tractor === undefined ? {} : { tractor }) };
+  const result = chartOf(reading.yard, options, process.stderr.isTTY ? told : undefined);
   if (!result.ok) return refuse(result.errors, asked.json, 'yard');
   if (out !== null)
     writeOut(out.file, out.format === 'html' ? chartHtml(result.chart) : await pdfOf(result.chart, paper));
@@ -37,13 +38,8 @@ function systemOf({ units }: Asked, yard: YardDocument): UnitSystem {
 }
 
 /** A yard takes a while: where somebody watches, the terminal says how far it is. */
-function progress() {
-  if (!process.stderr.isTTY) return {};
-  return {
-    onProgress: ({ done, total }: { readonly done: number; readonly total: number }): void => {
-      process.stderr.write(`\r${done} of ${total}${done === total ? '\n' : ''}`);
-    },
-  };
+function told({ done, total }: ChartProgress): void {
+  process.stderr.write(`\r${done} of ${total}${done === total ? '\n' : ''}`);
 }
 
 type YardReading =

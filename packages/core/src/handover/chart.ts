@@ -1,4 +1,4 @@
-import { assess, type Answer, type Assessment, type Outcome } from '../engine/assess/index.ts';
+import { assess, type Answer, type Outcome } from '../engine/assess/index.ts';
 import type { Driver, Finding } from '../engine/findings/index.ts';
 import { setupFrom, yardErrors, type InputError, type SetupDocument, type YardDocument } from '../records/index.ts';
 import type { UnitSystem } from '../units/index.ts';
@@ -65,16 +65,18 @@ export interface ChartOptions {
   readonly date: string;
   /** Name of the one tractor that is charted; every tractor of the yard unless given. */
   readonly tractor?: string;
-  /** Told after every pairing. */
-  readonly onProgress?: (progress: ChartProgress) => void;
-  /** How a pairing is judged; `assess` without its extras unless given. */
-  readonly judge?: (document: SetupDocument) => Assessment;
 }
 
 /** How far the work on a chart is [pairings]. */
 export interface ChartProgress {
   readonly done: number;
   readonly total: number;
+}
+
+/** The next pairing of a chart, which is still to be judged. */
+export interface ChartStep extends ChartProgress {
+  /** Its setup [JSON]. */
+  readonly document: SetupDocument;
 }
 
 /** A chart, or everything that is wrong with the yard. */
@@ -86,31 +88,39 @@ export type ChartReading =
  *
  * @param yard the yard [JSON]
  * @param options units, date, tractor [record]
+ * @param onProgress told after every pairing [pairings]
  * @returns the chart, or every error in the yard's records [InputError codes]
  */
-export function chartOf(yard: YardDocument, options: ChartOptions): ChartReading {
+export function chartOf(
+  yard: YardDocument,
+  options: ChartOptions,
+  onProgress?: (progress: ChartProgress) => void,
+): ChartReading {
   const steps = chartSteps(yard, options);
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-    options.onProgress?.(step.value);
+  let step = steps.next();
+  while (step.done !== true) {
+    const { document, done, total } = step.value;
+    const cell = chartCell(document, options.system);
+    onProgress?.({ done: done + 1, total });
+    step = steps.next(cell);
   }
+  return step.value;
 }
 
 /**
- * The same, one pairing at a time, so that a page can do something else in between.
+ * The same one pairing at a time: it hands out each setup and is given the cell that it comes to, whoever judges it, wherever and
+ * however long that takes. Whoever stops in between has nothing.
  *
  * @param yard the yard [JSON]
  * @param options units, date, tractor [record]
- * @returns yields how far it is [pairings], returns the chart or the errors
+ * @returns yields the next setup and how many are done [JSON, pairings], takes its cell, returns the chart or the errors
  */
-export function* chartSteps(yard: YardDocument, options: ChartOptions): Generator<ChartProgress, ChartReading> {
+export function* chartSteps(yard: YardDocument, options: ChartOptions): Generator<ChartStep, ChartReading, ChartCell> {
   const errors = [...yardErrors(yard), ...unknownTractor(yard, options)];
   if (errors.length > 0) return { ok: false, errors };
   const tractors = yard.tractors.filter((one) => options.tractor === undefined || one['name'] === options.tractor);
   const work: Work = {
     yard,
-    options,
     couplers: [null, ...yard.couplers],
     total: tractors.length * yard.implements.length * (yard.couplers.length + 1),
     done: 0,
@@ -118,6 +128,18 @@ export function* chartSteps(yard: YardDocument, options: ChartOptions): Generato
   const tables: ChartTable[] = [];
   for (const [i, tractor] of tractors.entries()) tables.push(yield* tableOf(work, tractor, `Tractor ${i + 1}`));
   return { ok: true, chart: chartWith(yard, options, tables) };
+}
+
+/**
+ * Judges one pairing of a chart.
+ *
+ * @param document its setup [JSON]
+ * @param system unit system to write in [us | metric]
+ * @returns the cell [texts]
+ */
+export function chartCell(document: SetupDocument, system: UnitSystem): ChartCell {
+  const assessment = assess(document, { full: false });
+  return cellOf(assessment.ok ? assessment.answer : null, system);
 }
 
 function unknownTractor(yard: YardDocument, { tractor }: ChartOptions): InputError[] {
@@ -132,20 +154,19 @@ function unknownTractor(yard: YardDocument, { tractor }: ChartOptions): InputErr
 
 interface Work {
   readonly yard: YardDocument;
-  readonly options: ChartOptions;
   readonly couplers: readonly (SetupDocument | null)[];
   readonly total: number;
   done: number;
 }
 
-function* tableOf(work: Work, tractor: SetupDocument, otherwise: string): Generator<ChartProgress, ChartTable> {
+function* tableOf(work: Work, tractor: SetupDocument, otherwise: string): Generator<ChartStep, ChartTable, ChartCell> {
   const rows: ChartRow[] = [];
   for (const [i, implement] of work.yard.implements.entries()) {
     const cells: ChartCell[] = [];
     for (const coupler of work.couplers) {
-      cells.push(cellOf(judged(work, setupFrom(work.yard, tractor, coupler, implement)), work.options.system));
+      const document = setupFrom(work.yard, tractor, coupler, implement);
+      cells.push(yield { document, done: work.done, total: work.total });
       work.done += 1;
-      yield { done: work.done, total: work.total };
     }
     rows.push({ implement: nameOr(implement['name'], `Implement ${i + 1}`), cells });
   }
@@ -159,15 +180,6 @@ function* tableOf(work: Work, tractor: SetupDocument, otherwise: string): Genera
     counts,
     countText: countText(counts),
   };
-}
-
-function judged({ options }: Work, document: SetupDocument): Answer | null {
-  const assessment = (options.judge ?? quickly)(document);
-  return assessment.ok ? assessment.answer : null;
-}
-
-function quickly(document: SetupDocument): Assessment {
-  return assess(document, { full: false });
 }
 
 /**

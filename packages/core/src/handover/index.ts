@@ -1,6 +1,7 @@
 export { chartHtml } from './chartHtml.ts';
 export {
   cellOf,
+  chartCell,
   chartOf,
   chartSteps,
   type Chart,
@@ -11,6 +12,7 @@ export {
   type ChartProgress,
   type ChartReading,
   type ChartRow,
+  type ChartStep,
   type ChartTable,
 } from './chart.ts';
 export { pinPlan } from './pinPlan.ts';

@@ -1,7 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/engine/assess/index.ts';
-import { chartHtml, chartOf, chartSteps, type Chart, type ChartOptions } from '../../src/handover/index.ts';
+import {
+  chartCell,
+  chartHtml,
+  chartOf,
+  chartSteps,
+  type Chart,
+  type ChartOptions,
+  type ChartProgress,
+} from '../../src/handover/index.ts';
 import { setupFrom, type YardDocument } from '../../src/records/index.ts';
 import { cellText, verdictWords } from '../../src/words/index.ts';
 
@@ -16,15 +24,19 @@ const yard: YardDocument = {
   implements: sample.implements.slice(2, 4),
 };
 
-function charted(of: YardDocument, options: Partial<ChartOptions> = {}): Chart {
-  const result = chartOf(of, { system: 'us', date: '2026-11-26', ...options });
+function charted(
+  of: YardDocument,
+  options: Partial<ChartOptions> = {},
+  onProgress?: (progress: ChartProgress) => void,
+): Chart {
+  const result = chartOf(of, { system: 'us', date: '2026-11-26', ...options }, onProgress);
   if (!result.ok) throw new Error(JSON.stringify(result.errors));
   return result.chart;
 }
 
 describe('a chart of a yard', () => {
   const progress: number[] = [];
-  const chart = charted(yard, { onProgress: ({ done, total }) => progress.push(done / total) });
+  const chart = charted(yard, {}, ({ done, total }) => progress.push(done / total));
 
   it('has a table for each tractor, a row for each implement, a column for each coupler and for none', () => {
     expect(chart.tables.map(({ tractor }) => tractor)).toEqual(yard.tractors.map((one) => one['name']));
@@ -60,13 +72,27 @@ describe('a chart of a yard', () => {
   it('tells how far it is after every pairing', () => {
     expect(progress).toEqual(Array.from({ length: 8 }, (_, i) => (i + 1) / 8));
   });
-  it('can be worked through in steps, and comes to the same', () => {
+  it('can be worked through in steps by whoever judges them, at leisure, and comes to the same', async () => {
     const steps = chartSteps(yard, { system: 'us', date: '2026-11-26' });
+    const seen: number[] = [];
     let step = steps.next();
-    let count = 0;
-    for (; step.done !== true; step = steps.next()) count += 1;
-    expect(count).toBe(8);
+    while (step.done !== true) {
+      const { document, done, total } = step.value;
+      seen.push(done);
+      expect(total).toBe(8);
+      step = steps.next(await Promise.resolve(chartCell(document, 'us')));
+    }
+    expect(seen).toEqual([0, 1, 2, 3, 4, 5, 6, 7]);
     expect(step.value).toEqual({ ok: true, chart });
+  });
+  it('writes down the very cell that it is given', () => {
+    const steps = chartSteps(yard, { system: 'us', date: '2026-11-26' });
+    const cell = { outcome: 'willNot', verdict: 'Will not', reason: 'as told', measure: [] } as const;
+    let step = steps.next();
+    while (step.done !== true) step = steps.next(cell);
+    if (!step.value.ok) throw new Error('refused');
+    expect(step.value.chart.counts.willNot).toBe(8);
+    expect(step.value.chart.tables[0]?.rows[0]?.cells[0]).toEqual(cell);
   });
   it('bears the day that it was given, and says that a sample is one', () => {
     expect(chart.date).toBe('2026-11-26');

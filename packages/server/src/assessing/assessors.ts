@@ -2,7 +2,10 @@ import { Worker } from 'node:worker_threads';
 import { gzip } from 'node:zlib';
 import { HttpRefusal } from '../http/refusal.ts';
 import { hashOf } from '../http/once.ts';
-import type { HandedOver, HandOverAsked } from '@hitchwright/print';
+import type { ChartCell } from '@hitchwright/core/handover';
+import type { SetupDocument } from '@hitchwright/core/records';
+import type { UnitSystem } from '@hitchwright/core/units';
+import type { ChartWanted, HandedOver, HandOverAsked } from '@hitchwright/print';
 import type { Message, Question, Worked } from './work.ts';
 
 /** An answer that was worked out; once it is remembered, with the bytes of its text packed for whoever takes them so. */
@@ -16,6 +19,10 @@ export interface Assessors {
   askInBackground(text: string, question: Question): Promise<Worked>;
   /** Makes what is handed over of a setup. */
   handOver(asked: HandOverAsked): Promise<HandedOver>;
+  /** Judges one pairing of a wall chart, never in the way of somebody who waits. */
+  chartCell(document: SetupDocument, system: UnitSystem): Promise<ChartCell>;
+  /** Writes a wall chart that is made. */
+  chartFile(wanted: ChartWanted): Promise<HandedOver>;
   close(): Promise<void>;
 }
 
@@ -30,7 +37,7 @@ const longest = 120_000;
 /** More than this many who wait are sent away. */
 const mostWaiting = 200;
 
-/** Two threads, one for people and one for what is checked again; each begins when it is first needed. */
+/** Two threads, one for people and one for what nobody waits for at once; each begins when it is first needed. */
 export function openAssessors(): Assessors {
   const front = openThread();
   const back = openThread();
@@ -46,6 +53,8 @@ export function openAssessors(): Assessors {
     },
     askInBackground: (text, question) => back.ask({ text, question }),
     handOver: (asked) => front.ask({ handOver: asked }),
+    chartCell: (document, system) => back.ask({ pairing: document, system }),
+    chartFile: (wanted) => front.ask({ chart: wanted }),
     close: async () => {
       await Promise.all([front.close(), back.close()]);
     },

@@ -1,5 +1,5 @@
 import { parentPort } from 'node:worker_threads';
-import type { HandOverAsked } from '@hitchwright/print';
+import { chartCell } from '@hitchwright/core/handover';
 import { worked, type Message } from './work.ts';
 
 /** Answers one question after another, away from the thread that answers requests. A fault of the engine is told and never looks like an answer. */
@@ -13,12 +13,10 @@ parentPort?.on('message', (message: Message) => {
   );
 });
 
-async function replyTo(message: Message): Promise<unknown> {
-  return 'handOver' in message ? made(message.handOver) : worked(message.text, message.question);
-}
-
 /** The writers are large: they are loaded when the first of them is wanted. */
-async function made(asked: HandOverAsked): Promise<unknown> {
-  const { bundledFonts, handOver } = await import('@hitchwright/print');
-  return handOver(asked, bundledFonts);
+async function replyTo(message: Message): Promise<unknown> {
+  if ('question' in message) return worked(message.text, message.question);
+  if ('pairing' in message) return chartCell(message.pairing, message.system);
+  const { bundledFonts, chartFile, handOver } = await import('@hitchwright/print');
+  return 'chart' in message ? chartFile(message.chart, bundledFonts) : handOver(message.handOver, bundledFonts);
 }

@@ -3,7 +3,7 @@ import { answerFrom, judgeSetup, type Answer } from '@hitchwright/core/assess';
 import { answerJson } from '@hitchwright/core/contract';
 import { parseSetup, readSetupText, type InputError, type Setup, type SetupDocument } from '@hitchwright/core/records';
 import type { UnitSystem } from '@hitchwright/core/units';
-import type { HandOverAsked } from '@hitchwright/print';
+import type { ChartWanted, HandOverAsked } from '@hitchwright/print';
 import { restWords, suggestionDetails, suggestionText, verdictWords } from '@hitchwright/core/words';
 
 /** What is asked of a setup: its answer, what to measure next, or what is kept of a saved answer. */
@@ -12,8 +12,12 @@ export type Question =
   | { readonly kind: 'advice'; readonly units: UnitSystem | null }
   | { readonly kind: 'keep'; readonly units: UnitSystem | null };
 
-/** What a thread is asked: a question about a setup, or something to be handed over of it. */
-export type Message = { readonly text: string; readonly question: Question } | { readonly handOver: HandOverAsked };
+/** What a thread is asked: a question about a setup, something to be handed over of it, a pairing of a wall chart, or such a chart as a file. */
+export type Message =
+  | { readonly text: string; readonly question: Question }
+  | { readonly handOver: HandOverAsked }
+  | { readonly pairing: SetupDocument; readonly system: UnitSystem }
+  | { readonly chart: ChartWanted };
 
 /** What is kept of a saved answer. */
 export interface Kept {

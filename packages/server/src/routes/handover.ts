@@ -115,7 +115,8 @@ function heeded(made: HandedOver): HandedOver {
   return made;
 }
 
-function fileIn(c: Context, made: HandedOver) {
+/** A file that was made, to be kept. */
+export function fileIn(c: Context, made: HandedOver) {
   if (made.kind !== 'file') throw new Error('invariant: a file was asked for');
   c.header('content-disposition', `attachment; filename="${made.name}"`);
   return c.body(new Uint8Array(made.bytes), 200, { 'content-type': made.type });

@@ -9,7 +9,7 @@ const address = z
   .regex(/^https?:\/\/[^\s"<>]+$/);
 
 /** How what is handed over is written. */
-const writtenHow = {
+export const writtenHow = {
   units: mayMiss(units).meta({ description: 'US where it is left out and the setup says nothing.' }),
   paper: mayMiss(z.enum(['letter', 'a4'])).meta({ description: 'Letter where it is left out.' }),
   date: mayMiss(z.iso.date()).meta({ description: 'The day that it bears; today where it is left out.' }),

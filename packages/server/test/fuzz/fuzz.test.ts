@@ -41,9 +41,11 @@ async function fullYard(yard: Served): Promise<string[]> {
     headers: { 'content-type': 'text/csv' },
   };
   const held = await said<{ id: string }>(fetch(new URL('/api/imports', address), csv), 201);
+  const small = { hitchwright: 1, tractors: [{ category: '1' }], couplers: [], implements: [{ category: '1' }] };
+  const chart = await said<{ id: string }>(send('POST', '/api/charts', small), 202);
   const full = await store.records.get(ids[0] ?? '');
   const groups = (await store.history.groups()).items.map(({ id }) => id);
-  const own = [customer, tractor, rake, machine, answer, photo.id, held.id];
+  const own = [customer, tractor, rake, machine, answer, photo.id, held.id, chart.id];
   return [...ids.slice(0, 6), ...own, ...own, ...full.readings.slice(0, 2).map(({ id }) => id), ...groups.slice(0, 3)];
 }
 

@@ -40,7 +40,8 @@ function pageAt(route: Route, count: number): ReactNode {
     case 'check':
       return <CheckPage key={count} opened={route.document} printed={route.printed} />;
     case 'yard':
-      return <YardPage key={count} tractorName={route.tractor} />;
+    case 'yardOf':
+      return <YardPage key={count} route={route} />;
     case 'broken':
       return <BrokenLink errors={route.errors} />;
     case 'measure':

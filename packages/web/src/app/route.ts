@@ -7,7 +7,9 @@ export type Route =
   /** A check; where a sheet led to it, what the sheet said. */
   | { readonly page: 'check'; readonly document: SetupDocument | null; readonly printed: Printed | null }
   | { readonly page: 'broken'; readonly errors: readonly InputError[] }
+  /** The yard around a tractor: a sample by its name, or one of the records; null for the first that there is. */
   | { readonly page: 'yard'; readonly tractor: string | null }
+  | { readonly page: 'yardOf'; readonly tractor: string; readonly state: string | null }
   /** The measurings on this device, or one of them. */
   | { readonly page: 'measure'; readonly id: string | null }
   | { readonly page: 'asked'; readonly request: MeasuringRequest }
@@ -32,6 +34,7 @@ export function routeOf(hash: string): Route {
   if (fragment === '') return { page: 'check', document: null, printed: null };
   if (fragment === 'yard') return { page: 'yard', tractor: null };
   if (fragment.startsWith('yard=')) return { page: 'yard', tractor: decoded(fragment.slice('yard='.length)) };
+  if (fragment.startsWith('yard-of=')) return yardOfIn(fragment.slice('yard-of='.length));
   if (fragment === 'measure') return { page: 'measure', id: null };
   if (fragment.startsWith('measure=')) return { page: 'measure', id: fragment.slice('measure='.length) };
   if (fragment.startsWith('ask=')) return askedIn(fragment);
@@ -91,6 +94,16 @@ function repliedIn(fragment: string): Route {
 /** The fragment of the yard page for one tractor. */
 export function yardHash(tractor: string | null): string {
   return tractor === null ? '#yard' : `#yard=${encodeURIComponent(tractor)}`;
+}
+
+/** The fragment of the yard page for one tractor of the records, perhaps with a state laid over it. */
+export function yardOfHash(tractor: string, state: string | undefined): string {
+  return `#yard-of=${encodeURIComponent(tractor)}${state === undefined ? '' : `+${encodeURIComponent(state)}`}`;
+}
+
+function yardOfIn(ids: string): Route {
+  const [tractor = '', state] = ids.split('+').map(decoded);
+  return { page: 'yardOf', tractor, state: state ?? null };
 }
 
 interface Visit {

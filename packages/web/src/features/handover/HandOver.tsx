@@ -43,7 +43,7 @@ export function HandOver({ document, onClose }: HandOverProps) {
       <DrawingPart desk={desk} />
       {hasCoupler ? <PinPlanPart desk={desk} /> : null}
       <ReplyPart desk={desk} document={document} />
-      <ListingPart desk={desk} hasCoupler={hasCoupler} />
+      <ListingPart desk={desk} machines={hasCoupler ? ['implement', 'coupler'] : ['implement']} />
     </dialog>
   );
 }

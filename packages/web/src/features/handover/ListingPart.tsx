@@ -1,18 +1,19 @@
 import { useState } from 'react';
 import { sharedSite } from '../../app/address.ts';
 import { CopyButton } from './CopyButton.tsx';
-import type { Listing } from '@hitchwright/core/handover';
+import type { Listing, ListedMachine } from '@hitchwright/core/handover';
 import type { MakerDesk } from './useMaker.ts';
 
 interface ListingPartProps {
   readonly desk: MakerDesk;
-  readonly hasCoupler: boolean;
+  /** Which machines of the setup can be listed. */
+  readonly machines: readonly ListedMachine[];
 }
 
 /** Dimensions, drawing and structured data of one machine, for a shop page. */
-export function ListingPart({ desk, hasCoupler }: ListingPartProps) {
+export function ListingPart({ desk, machines }: ListingPartProps) {
   const [listing, setListing] = useState<Listing | null>(null);
-  const make = async (machine: 'implement' | 'coupler'): Promise<void> => {
+  const make = async (machine: ListedMachine): Promise<void> => {
     const link = sharedSite();
     const made = await desk.make({ kind: 'listing', machine, ...(link === null ? {} : { link }) });
     setListing(made?.kind === 'listing' ? made.listing : null);
@@ -22,14 +23,11 @@ export function ListingPart({ desk, hasCoupler }: ListingPartProps) {
       <h3 id="listing-title">For a shop page</h3>
       <p>Dimensions with where they were measured, a drawing, and the same as structured data.</p>
       <div className="hand-over-actions">
-        <button type="button" disabled={desk.making !== null} onClick={() => void make('implement')}>
-          Of the implement
-        </button>
-        {hasCoupler ? (
-          <button type="button" disabled={desk.making !== null} onClick={() => void make('coupler')}>
-            Of the coupler
+        {machines.map((machine) => (
+          <button key={machine} type="button" disabled={desk.making !== null} onClick={() => void make(machine)}>
+            Of the {machine}
           </button>
-        ) : null}
+        ))}
       </div>
       {listing === null ? null : (
         <>

@@ -1,4 +1,4 @@
-import type { MakerDesk } from './useMaker.ts';
+import type { Making } from './useMaker.ts';
 
 const papers = [
   ['letter', 'Letter'],
@@ -6,7 +6,11 @@ const papers = [
 ] as const;
 
 /** Letter or A4. */
-export function PaperChoice({ desk: { paper, choosePaper } }: { readonly desk: MakerDesk }) {
+export function PaperChoice({
+  desk: { paper, choosePaper },
+}: {
+  readonly desk: Pick<Making<unknown>, 'paper' | 'choosePaper'>;
+}) {
   return (
     <label>
       <span>Paper</span>

@@ -1,8 +1,8 @@
 import { ErrorWords } from '../check/ErrorList.tsx';
-import type { MakerDesk } from './useMaker.ts';
+import type { Making } from './useMaker.ts';
 
 /** Why something was not made, and what would help. */
-export function ProblemNote({ desk: { problem } }: { readonly desk: MakerDesk }) {
+export function ProblemNote({ desk: { problem } }: { readonly desk: Pick<Making<unknown>, 'problem'> }) {
   if (problem === null) return null;
   return (
     <div className="hand-over-problem" role="alert">

@@ -1,4 +1,4 @@
-import { handOver } from '@hitchwright/print/pure';
+import { chartFile, handOver } from '@hitchwright/print/pure';
 import { withFonts } from './fonts.ts';
 import type { Asked, Made } from './made.ts';
 
@@ -6,7 +6,9 @@ self.addEventListener('message', ({ data }: MessageEvent<Asked>) => void answer(
 
 /** A fault is told and never looks like something that was made. */
 async function answer(asked: Asked): Promise<void> {
-  const made: Made = await withFonts((fonts) => handOver(asked, fonts)).catch((problem: unknown): Made => ({
+  const made: Made = await withFonts<Made>((fonts) =>
+    'chart' in asked ? chartFile(asked, fonts) : handOver(asked, fonts),
+  ).catch((problem: unknown): Made => ({
     kind: 'fault',
     message: problem instanceof Error ? problem.message : String(problem),
   }));

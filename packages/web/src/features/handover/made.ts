@@ -1,5 +1,5 @@
 import type { ViewName } from '@hitchwright/core/drawings';
-import type { DrawingFormat, HandedOver, HandOverAsked } from '@hitchwright/print/pure';
+import type { ChartWanted, DrawingFormat, HandedOver, HandOverAsked } from '@hitchwright/print/pure';
 
 /** Views that are offered, and what each is called. */
 export const views = [
@@ -17,8 +17,8 @@ export const formats = [
   ['dxf', 'DXF, in millimetres'],
 ] as const satisfies readonly (readonly [DrawingFormat, string])[];
 
-/** What the worker is asked. */
-export type Asked = HandOverAsked;
+/** What the worker is asked: something of a setup, or a file of a wall chart. */
+export type Asked = HandOverAsked | ChartWanted;
 
 /** What it made, or why it did not. */
 export type Made = HandedOver | { readonly kind: 'fault'; readonly message: string };

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState, type KeyboardEvent } from 'react';
 import type { Machine } from '../yard/sampleYard.ts';
-import { choicesFor, type Choice, type Picked } from './choices.ts';
+import { choicesFor, type Choice, type OnlyFrom, type Picked } from './choices.ts';
 import { ChoiceList } from './ChoiceList.tsx';
 import { useYardChoices } from './useYardChoices.ts';
 
@@ -18,19 +18,19 @@ const hints: Readonly<Record<Machine, string>> = {
 
 interface SearchPanelProps {
   readonly machine: Machine;
-  /** Only records of the sample yard, where nothing else can be answered. */
-  readonly onlySamples?: boolean;
+  /** Only records of the sample yard, or only those of the yard. */
+  readonly only?: OnlyFrom;
   readonly onClose: () => void;
   readonly onChoose: (choice: Choice, picked: Picked | null) => void;
 }
 
 /** The search for one machine: type to narrow, arrows and Enter to choose, Escape to leave; focus goes back by itself. */
-export function SearchPanel({ machine, onlySamples = false, onClose, onChoose }: SearchPanelProps) {
+export function SearchPanel({ machine, only, onClose, onChoose }: SearchPanelProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const [typed, setTyped] = useState('');
   const [active, setActive] = useState(0);
   const ofYard = useYardChoices(machine, typed);
-  const groups = choicesFor(machine, typed, onlySamples, ofYard);
+  const groups = choicesFor(machine, typed, only ?? null, ofYard);
   const [problem, setProblem] = useState('');
   const choices = groups.flatMap((group) => group.choices);
   const chosen = choices[Math.min(active, choices.length - 1)];

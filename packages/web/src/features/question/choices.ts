@@ -30,11 +30,14 @@ export interface ChoiceGroup {
   readonly choices: readonly Choice[];
 }
 
+/** Where nothing else can be answered. */
+export type OnlyFrom = 'samples' | 'records';
+
 /** What the panel lists for a machine when this has been typed. */
 export function choicesFor(
   machine: Machine,
   typed: string,
-  onlySamples: boolean,
+  only: OnlyFrom | null,
   ofYard: ChoiceGroup | null,
 ): ChoiceGroup[] {
   const words = typed
@@ -44,7 +47,7 @@ export function choicesFor(
   const matches = ({ name, note }: Choice): boolean =>
     words.every((word) => `${name} ${note}`.toLowerCase().includes(word));
   const yard: ChoiceGroup = { heading: 'Sample yard, invented', choices: samples(machine).filter(matches) };
-  if (onlySamples) return [yard];
+  if (only !== null) return only === 'samples' ? [yard] : ofYard === null ? [] : [ofYard];
   const groups: ChoiceGroup[] = [
     ...(machine === 'coupler' ? [{ heading: 'Nothing between', choices: [withoutCoupler].filter(matches) }] : []),
     ...(ofYard === null ? [] : [ofYard]),

@@ -1,5 +1,6 @@
 import { useMutation } from '@tanstack/react-query';
 import { Trouble } from '../../app/server/Trouble.tsx';
+import { ListingButton } from './ListingButton.tsx';
 import { titleOf, kindWords } from './kinds.ts';
 import { Sure } from '../history/Sure.tsx';
 import { copied } from './copied.ts';
@@ -79,6 +80,7 @@ function WholeRecord({ desk }: { readonly desk: RecordDesk }) {
             Another state of it
           </a>
         ) : null}
+        <ListingButton record={record} />
         <Sure
           ask="It leaves the lists; its readings and history stay, and it can be brought back."
           yes="Remove it"

@@ -2,15 +2,14 @@ import { Figures } from '../../marks/Figures.tsx';
 import { nameOf } from '../yard/sampleYard.ts';
 import { ServeCell } from './ServeCell.tsx';
 import type { ShaftViewProps } from './ShaftGrid.tsx';
-import { drivenImplements, shaftParts } from './shaftSetups.ts';
 import { bestFirst, tallyFor, tallyWords } from './serving.ts';
 
 /** The same where a table has no room: one implement after the other, and the shafts under it, the best first. */
-export function ShaftList({ pair, replies }: ShaftViewProps) {
+export function ShaftList({ pair, driven, replies }: ShaftViewProps) {
   return (
     <div className="shaft-list">
-      {drivenImplements.map((implement, column) => (
-        <details key={nameOf(implement, String(column))} className="shaft-list-one">
+      {driven.implements.map((implement, column) => (
+        <details key={column} className="shaft-list-one">
           <summary>
             <span className="shelf-name">
               <Figures text={nameOf(implement, 'implement')} />
@@ -21,11 +20,11 @@ export function ShaftList({ pair, replies }: ShaftViewProps) {
             {bestFirst(replies, column).map((row) => (
               <li key={row}>
                 <p className="shaft-list-name">
-                  <Figures text={nameOf(shaftParts[row], 'shaft')} />
+                  <Figures text={nameOf(driven.shafts[row], 'shaft')} />
                 </p>
                 <ServeCell
                   pair={pair}
-                  part={shaftParts[row] ?? {}}
+                  part={driven.shafts[row] ?? {}}
                   implement={implement}
                   reply={replies[row]?.[column] ?? null}
                 />

@@ -4,6 +4,7 @@ import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { ShaftBar } from './ShaftBar.tsx';
 import { shelfFor, type ShelfShaft } from './shelf.ts';
+import { useYardShafts } from './useYardShafts.ts';
 import './shaft.css';
 
 interface ShaftShelfProps {
@@ -15,7 +16,8 @@ interface ShaftShelfProps {
 export function ShaftShelf({ document, onEdit }: ShaftShelfProps) {
   const { system } = usePreferences();
   const group = useId();
-  const { shafts, longest, chosen } = shelfFor(document, system);
+  const yardShafts = useYardShafts();
+  const { shafts, longest, chosen } = shelfFor(document, system, yardShafts);
   const choose = (value: unknown): void => onEdit([{ path: 'shaft', value }]);
   const radio = (key: string, isChosen: boolean, onChoose: () => void) => (
     <input type="radio" name={group} value={key} checked={isChosen} onChange={onChoose} />

@@ -2,25 +2,24 @@ import { VerdictMark } from '../../marks/VerdictMark.tsx';
 import type { Progress } from '../yard/useGrid.ts';
 import { YardProgress } from '../yard/YardProgress.tsx';
 import type { ShaftViewProps } from './ShaftGrid.tsx';
-import { drivenImplements } from './shaftSetups.ts';
 import { tallyFor } from './serving.ts';
 
-interface ShaftSummaryProps extends Pick<ShaftViewProps, 'replies'> {
+interface ShaftSummaryProps extends Pick<ShaftViewProps, 'driven' | 'replies'> {
   /** What stands between tractor and implements. */
   readonly name: string;
   readonly progress: Progress;
 }
 
 /** How many implements find a shaft, how far the work is, and what the marks mean. */
-export function ShaftSummary({ name, replies, progress }: ShaftSummaryProps) {
-  const tallies = drivenImplements.map((_, column) => tallyFor(replies, column));
+export function ShaftSummary({ name, driven, replies, progress }: ShaftSummaryProps) {
+  const tallies = driven.implements.map((_, column) => tallyFor(replies, column));
   const served = tallies.filter(({ works }) => works > 0).length;
   const withParts = tallies.filter(({ works, withParts }) => works === 0 && withParts > 0).length;
   return (
     <div className="yard-summary">
       <section aria-label="Summary of the shafts">
         <h2 className="yard-sum">
-          {name}: {served} of {drivenImplements.length} driven implements find a shaft that serves
+          {name}: {served} of {driven.implements.length} driven implements find a shaft that serves
         </h2>
         <p>
           {withParts} more with parts. A shaft that serves does so at every height of the lift; whether the implement

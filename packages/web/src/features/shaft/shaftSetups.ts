@@ -1,23 +1,33 @@
-import { setupFrom, type SetupDocument } from '@hitchwright/core/records';
-import { sampleYard } from '../yard/sampleYard.ts';
+import { setupFrom, type SetupDocument, type YardDocument } from '@hitchwright/core/records';
 
-/** The drive shafts on the yard's shelf, as parts. */
-export const shaftParts: readonly SetupDocument[] = (sampleYard.parts ?? []).filter(
-  ({ kind, shaft }) => kind === 'driveShaft' && typeof shaft === 'object' && shaft !== null,
-);
+/** Drive shafts on a yard’s shelf, as parts, and the implements that a shaft drives. */
+export interface Driven {
+  readonly shafts: readonly SetupDocument[];
+  readonly implements: readonly SetupDocument[];
+}
 
-/** The implements of the yard that a shaft drives. */
-export const drivenImplements: readonly SetupDocument[] = sampleYard.implements.filter(({ driven }) => driven === true);
+/** What of a yard has to do with drive shafts. */
+export function drivenIn({ parts = [], implements: all }: YardDocument): Driven {
+  return {
+    shafts: parts.filter(({ kind, shaft }) => kind === 'driveShaft' && typeof shaft === 'object' && shaft !== null),
+    implements: all.filter(({ driven }) => driven === true),
+  };
+}
 
-/** Tractor and coupler that the shafts are tried between. */
+/** Tractor and coupler that the shafts are tried between, in their yard. */
 export interface Pair {
+  readonly yard: YardDocument;
   readonly tractor: SetupDocument;
   readonly coupler: SetupDocument | null;
 }
 
 /** The setup of one implement with one shaft of the shelf, everything else on the shelf beside it. */
-export function setupWith({ tractor, coupler }: Pair, implement: SetupDocument, part: SetupDocument): SetupDocument {
-  return { ...setupFrom(sampleYard, tractor, coupler, implement), shaft: part['shaft'] };
+export function setupWith(
+  { yard, tractor, coupler }: Pair,
+  implement: SetupDocument,
+  part: SetupDocument,
+): SetupDocument {
+  return { ...setupFrom(yard, tractor, coupler, implement), shaft: part['shaft'] };
 }
 
 /** The same without other shafts at hand: what it comes to is then told of this one, never of one that takes its place. */

@@ -21,11 +21,11 @@ export interface Shelf {
   readonly chosen: ShelfShaft | 'typed' | 'none';
 }
 
-/** The drive shafts at hand: those of the setup, and those of the sample yard where the question is about it. */
-export function shelfFor(document: SetupDocument, system: UnitSystem): Shelf {
+/** The drive shafts at hand: those of the setup, and those of the yard’s records, or of the sample yard where the question is about it. */
+export function shelfFor(document: SetupDocument, system: UnitSystem, yardShafts: readonly SetupDocument[]): Shelf {
   const parts = [
     ...partsIn(document['parts']),
-    ...(sampleNames(document).length === 0 ? [] : (sampleYard.parts ?? [])),
+    ...(sampleNames(document).length === 0 ? yardShafts : (sampleYard.parts ?? [])),
   ];
   const found = new Map<string, ShelfShaft>();
   for (const part of parts) {

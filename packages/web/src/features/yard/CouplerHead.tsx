@@ -1,12 +1,5 @@
 import type { CouplerKind, SetupDocument } from '@hitchwright/core/records';
-import { nameOf } from './sampleYard.ts';
-import { couplerColumns } from './useYard.ts';
-
-/** What a column is called. */
-export function couplerName(column: number): string {
-  const coupler = couplerColumns[column] ?? null;
-  return coupler === null ? 'No coupler' : nameOf(coupler, `coupler ${column}`);
-}
+import { columnName, useYardInView } from './yardInView.ts';
 
 const kinds: Readonly<Record<CouplerKind, string>> = {
   uFrame: 'frame with three hooks',
@@ -30,12 +23,13 @@ interface CouplerHeadProps {
 
 /** Head of a coupler's column: choosing it draws the pins against it. */
 export function CouplerHead({ column, isChosen, onChoose }: CouplerHeadProps) {
-  const coupler = couplerColumns[column] ?? null;
+  const { columns } = useYardInView();
+  const coupler = columns[column] ?? null;
   return (
     <th scope="col" className={isChosen ? 'coupler-head coupler-head-chosen' : 'coupler-head'}>
       <button type="button" aria-pressed={isChosen} onClick={() => onChoose(column)}>
         <CouplerSketch kind={coupler === null ? null : (coupler['kind'] as CouplerKind)} />
-        <span className="yard-title">{couplerName(column)}</span>
+        <span className="yard-title">{columnName(columns, column)}</span>
         <span className="coupler-kind">{couplerKindOf(coupler)}</span>
       </button>
     </th>

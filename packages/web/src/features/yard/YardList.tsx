@@ -1,32 +1,28 @@
 import { usePreferences } from '../../app/preferences.ts';
-import { couplerKindOf, couplerName } from './CouplerHead.tsx';
+import { couplerKindOf } from './CouplerHead.tsx';
 import { drawnColumns } from './drawnColumns.ts';
 import { LowerPinDrawing } from './LowerPinDrawing.tsx';
 import { PinRuler } from './PinRuler.tsx';
 import { nameOf } from './sampleYard.ts';
 import { tallyOf } from './tally.ts';
 import { UpperPinDrawing } from './UpperPinDrawing.tsx';
-import { couplerColumns } from './useYard.ts';
 import { YardCell } from './YardCell.tsx';
+import { columnName, useYardInView } from './yardInView.ts';
 import type { YardViewProps } from './YardTable.tsx';
 
 /** The yard on a phone: one coupler at a time, and every implement under it with its two pins. */
 export function YardList({ rows, chosen, onChoose }: YardViewProps) {
   const { system } = usePreferences();
+  const { columns } = useYardInView();
   const drawn = drawnColumns(rows, chosen);
-  const against = couplerName(chosen);
+  const against = columnName(columns, chosen);
   return (
     <>
       <div className="yard-couplers" role="group" aria-label="With which coupler">
-        {couplerColumns.map((coupler, column) => (
-          <button
-            key={couplerName(column)}
-            type="button"
-            aria-pressed={column === chosen}
-            onClick={() => onChoose(column)}
-          >
+        {columns.map((coupler, column) => (
+          <button key={column} type="button" aria-pressed={column === chosen} onClick={() => onChoose(column)}>
             <span>
-              <b>{couplerName(column)}</b> {couplerKindOf(coupler)}
+              <b>{columnName(columns, column)}</b> {couplerKindOf(coupler)}
             </span>
             <span className="yard-count">{tallyOf(rows, column).works}</span>
           </button>
@@ -45,11 +41,12 @@ export function YardList({ rows, chosen, onChoose }: YardViewProps) {
       </div>
       <ol className="yard-list">
         {rows.map(({ implement, documents, replies }, i) => (
-          <li key={nameOf(implement, String(i))}>
+          <li key={i}>
             <h2 className="yard-list-name">{nameOf(implement, `implement ${i + 1}`)}</h2>
             <YardCell
               reply={replies[chosen] ?? null}
               document={documents[chosen] ?? {}}
+              row={i}
               column={chosen}
               implement={nameOf(implement, 'it')}
             />

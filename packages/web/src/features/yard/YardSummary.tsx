@@ -1,18 +1,19 @@
 import { VerdictMark } from '../../marks/VerdictMark.tsx';
-import { couplerName } from './CouplerHead.tsx';
 import { tallyOf } from './tally.ts';
 import type { YardState } from './useYard.ts';
+import { columnName, useYardInView } from './yardInView.ts';
 import { YardProgress } from './YardProgress.tsx';
 
 /** What the chosen coupler comes to, how far the work is, and what the marks mean. */
 export function YardSummary({ yard, chosen }: { readonly yard: YardState; readonly chosen: number }) {
+  const { columns } = useYardInView();
   const tally = tallyOf(yard.rows, chosen);
   const count = yard.rows.length;
   return (
     <div className="yard-summary">
       <section aria-label="Summary">
         <h2 className="yard-sum">
-          {couplerName(chosen)} takes {tally.works} of {count} as they stand, {tally.withParts} with parts
+          {columnName(columns, chosen)} takes {tally.works} of {count} as they stand, {tally.withParts} with parts
         </h2>
         <p>
           {tally.measureFirst} to be measured first, {tally.willNot} will not.

@@ -1,6 +1,7 @@
 import type { SetupDocument } from '@hitchwright/core/records';
 import { useEffect, useState } from 'react';
-import { openAssessor, type Reply } from '../check/assessor.ts';
+import type { Reply } from '../check/assessor.ts';
+import type { AnswerBook } from './answerBook.ts';
 
 /** Setups in rows and columns with their answers; null where one is still to come. */
 export interface Grid {
@@ -19,8 +20,8 @@ export interface Progress {
   readonly goOn: () => void;
 }
 
-/** Works through setups one after another in a worker; it can be stopped and goes on where it was. */
-export function useGrid(begin: () => Grid['documents']): Grid & Progress {
+/** Works through setups one after another; it can be stopped and goes on where it was. */
+export function useGrid(book: AnswerBook, begin: () => Grid['documents']): Grid & Progress {
   const [documents] = useState(begin);
   const [replies, setReplies] = useState<Replies>(() => documents.map((row) => row.map(() => null)));
   const [isWanted, setWanted] = useState(true);
@@ -29,7 +30,7 @@ export function useGrid(begin: () => Grid['documents']): Grid & Progress {
   const isRunning = isWanted && done < all.length;
   // The replies are what it goes on from, not what starts it: only the wish does.
   // eslint-disable-next-line react-hooks/exhaustive-deps
-  useEffect(() => (isWanted ? workThrough({ documents, replies }, setReplies) : undefined), [isWanted]);
+  useEffect(() => (isWanted ? workThrough(book, { documents, replies }, setReplies) : undefined), [isWanted]);
   return {
     documents,
     replies,
@@ -44,24 +45,21 @@ export function useGrid(begin: () => Grid['documents']): Grid & Progress {
 type SetReplies = (change: (replies: Replies) => Replies) => void;
 
 /** Starts the work and returns what ends it. */
-function workThrough({ documents, replies }: Grid, setReplies: SetReplies): () => void {
-  const assessor = openAssessor();
+function workThrough(book: AnswerBook, { documents, replies }: Grid, setReplies: SetReplies): () => void {
   let isStopped = false;
   const work = async (): Promise<void> => {
     for (const [i, row] of documents.entries()) {
       for (const [j, document] of row.entries()) {
         if (replies[i]?.[j] !== null) continue;
-        const reply = await assessor.ask({ document, couplers: [], full: null });
+        const reply = await book.ask(document);
         if (isStopped) return;
         setReplies((before) => withReply(before, i, j, reply));
       }
     }
-    assessor.close();
   };
   void work();
   return () => {
     isStopped = true;
-    assessor.close();
   };
 }
 

@@ -1,10 +1,8 @@
 import { setupFrom, type SetupDocument } from '@hitchwright/core/records';
 import type { Reply } from '../check/assessor.ts';
-import { sampleYard } from './sampleYard.ts';
+import type { AnswerBook } from './answerBook.ts';
 import { useGrid, type Progress } from './useGrid.ts';
-
-/** The columns of the yard: no coupler, then each coupler. */
-export const couplerColumns: readonly (SetupDocument | null)[] = [null, ...sampleYard.couplers];
+import { useYardInView } from './yardInView.ts';
 
 /** One implement with its setup and answer for every column; null where it is still to come. */
 export interface YardRow {
@@ -19,13 +17,12 @@ export interface YardState extends Progress {
 }
 
 /** Works through every implement of the yard with every coupler. */
-export function useYard(tractor: SetupDocument): YardState {
-  const { documents, replies, ...progress } = useGrid(() =>
-    sampleYard.implements.map((implement) =>
-      couplerColumns.map((coupler) => setupFrom(sampleYard, tractor, coupler, implement)),
-    ),
+export function useYard(book: AnswerBook): YardState {
+  const { yard, tractor, columns } = useYardInView();
+  const { documents, replies, ...progress } = useGrid(book, () =>
+    yard.implements.map((implement) => columns.map((coupler) => setupFrom(yard, tractor, coupler, implement))),
   );
-  const rows = sampleYard.implements.map((implement, i) => ({
+  const rows = yard.implements.map((implement, i) => ({
     implement,
     documents: documents[i] ?? [],
     replies: replies[i] ?? [],

@@ -1,0 +1,47 @@
+import * as z from 'zod';
+import { chartStates } from '../charts/held.ts';
+import { mayMiss, object, units } from './common.ts';
+import { writtenHow } from './handover.ts';
+
+/** Records of a yard by kind, as many as a request may bring. */
+const records = (most: number) => z.array(object).max(most).readonly();
+
+/** A yard as it is written: records of each kind in the form that they take in a setup. */
+export const yardDocument = z
+  .strictObject({
+    hitchwright: z.literal(1),
+    sample: mayMiss(z.boolean()),
+    note: mayMiss(z.string().max(2000)),
+    units: mayMiss(units),
+    tractors: records(60),
+    couplers: records(60),
+    implements: records(500),
+    parts: mayMiss(records(1000)),
+  })
+  .meta({
+    id: 'YardDocument',
+    description:
+      'Tractors, couplers, implements and parts, each as docs/setup.schema.json has it in a setup; `fits` of a part names the implements that it is meant for.',
+  });
+
+/** How a chart is made. */
+export const chartQuery = z.object({
+  units: writtenHow.units,
+  date: writtenHow.date,
+  tractor: mayMiss(z.string().min(1).max(200)).meta({
+    description: 'Name of the one tractor that is charted; every tractor where it is left out.',
+  }),
+});
+
+/** How a chart is written. */
+export const chartFileQuery = z.object({ format: z.enum(['pdf', 'html', 'json']), paper: writtenHow.paper });
+
+/** Where a chart stands. */
+export const chartState = z
+  .object({
+    id: z.string(),
+    state: z.enum(chartStates),
+    progress: z.object({ done: z.number().int(), total: z.number().int() }),
+    message: z.string().nullable(),
+  })
+  .meta({ id: 'ChartState', description: '`progress` counts pairings; `message` says why it failed.' });

@@ -1,0 +1,23 @@
+import type { SetupDocument } from '@hitchwright/core/records';
+import { useEffect, useState } from 'react';
+import { hasYard } from '../../app/server/hasYard.ts';
+
+const none: readonly SetupDocument[] = [];
+
+/** The drive shafts of the yard’s records; none until they are there, and without a server of the yard. */
+export function useYardShafts(): readonly SetupDocument[] {
+  const [shafts, setShafts] = useState(none);
+  useEffect(() => {
+    if (!hasYard) return undefined;
+    let isGone = false;
+    void import('./yardShafts.ts')
+      .then(({ yardShafts }) => yardShafts())
+      .then((found) => {
+        if (!isGone) setShafts(found);
+      });
+    return () => {
+      isGone = true;
+    };
+  }, []);
+  return shafts;
+}
