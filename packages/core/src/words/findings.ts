@@ -109,11 +109,17 @@ export function sentenceOf(finding: Finding, setup: Setup, system: UnitSystem): 
  */
 export function shortOf(finding: Finding, system: UnitSystem): string {
   const { short, title } = checkWords[finding.id];
-  if (finding.status === 'undecided') return `${title.toLowerCase()}: not measured`;
+  if (finding.status === 'undecided')
+    return `${title.toLowerCase()}: ${isRead(finding) ? 'too close to tell' : 'not measured'}`;
   if (finding.id === 'mounting' && finding.reason !== null) return mountingShort[finding.reason as RuledOut];
   if (finding.margin === null) return short.low;
   if (finding.conflictsWith.length > 0) return `${title.toLowerCase()}: no one setting`;
   return filled(finding.side === 'high' ? short.high : short.low, missOf(finding, system));
+}
+
+/** Whether everything that an open finding hangs on was read: then it was not read closely enough. */
+function isRead({ drivers }: Finding): boolean {
+  return drivers.length > 0 && drivers.every(({ origin }) => ['stated', 'range'].includes(origin));
 }
 
 /**
