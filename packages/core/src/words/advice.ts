@@ -1,7 +1,7 @@
 import type { Advice, Suggestion, Tool } from '../engine/advice/index.ts';
 import { fieldRules, type FieldRule } from '../records/index.ts';
 import { printBoth, printQuantity, type UnitSystem } from '../units/index.ts';
-import { decidesText, outcomesOf } from './asks.ts';
+import { settledTexts } from './asks.ts';
 import { titleOf } from './findings.ts';
 import { fieldOf, howToMeasure, labelOf } from './labels.ts';
 import { sentenceCase } from './sentenceCase.ts';
@@ -40,10 +40,8 @@ export function suggestionText(suggestion: Suggestion, system: UnitSystem): stri
  * @returns sentences, none where there is nothing to say [texts]
  */
 export function suggestionDetails({ path, thresholds }: Suggestion, system: UnitSystem): string[] {
-  const decides = thresholds.map((threshold) => decidesText(threshold, system, outcomesOf(threshold.check)));
-  return [howToMeasure(path), ...decides.filter((text) => text !== '').map((text) => `${sentenceCase(text)}.`)].filter(
-    (text) => text !== '',
-  );
+  const settled = settledTexts(thresholds, system).map((text) => `${sentenceCase(text)}.`);
+  return [howToMeasure(path), ...settled].filter((text) => text !== '');
 }
 
 /**

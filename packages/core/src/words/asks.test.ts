@@ -31,10 +31,20 @@ test('a figure decides a check, not the whole answer: other checks of it may fai
 test('a figure that decides several checks is asked for once', () => {
   const asks = asksOf([shortest, overlap, { ...overlap, id: 'front.span', status: 'pass' }], 'metric');
   expect(asks).toHaveLength(1);
-  expect(asks[0]?.text).toMatch(/^Measure the .*: 526 mm .*does not bottom; 720 mm .*overlap enough\.$/);
+  expect(asks[0]?.text).toMatch(
+    /^Measure the .*\. What it settles by itself: “Shaft at its shortest” with 526 mm .* or less; “Overlap while it turns” with 720 mm .* or more\.$/,
+  );
 });
 
 test('what does not decide by itself is asked for by name', () => {
   const [one] = asksOf([open('shaft.overlap', [])], 'metric');
   expect(one?.text).toMatch(/^Find out the closed length/);
+});
+
+test('a check without words of its own is named, and only lengths are read with a caliper', () => {
+  const narrow = { low: 300, high: 300.01 };
+  expect(askOf(open('limit.rearAxle', [narrow], 'implement.mass'), 'metric')).toMatch(
+    /: about 300 kg .*, read closely, and “.*axle.*” holds\./,
+  );
+  expect(askOf(open('shaft.overlap', [narrow]), 'metric')).toMatch(/, read with a caliper, and its halves overlap/);
 });

@@ -1,6 +1,8 @@
+import type { Deciding } from '../engine/advice/index.ts';
 import { topicOf, type CheckId, type Finding, type Threshold } from '../engine/findings/index.ts';
 import { fieldRules } from '../records/index.ts';
 import { printQuantity, type Dimension, type Rounding, type UnitSystem } from '../units/index.ts';
+import { checkWords } from './checks.ts';
 import { fieldOf, howToMeasure, labelOf } from './labels.ts';
 
 /** What is asked for, in words. */
@@ -34,22 +36,55 @@ export function askOf(finding: Finding, system: UnitSystem): string | null {
  */
 export function asksOf(findings: readonly Finding[], system: UnitSystem): Ask[] {
   const open = findings.filter(({ status, asks }) => status === 'undecided' && asks.length > 0);
-  const asked = open.map((finding) => ({ finding, ...decidedBy(finding, system) }));
-  const texts = new Map<string, Ask>();
-  for (const { finding, path, decides } of asked) {
-    const all = asked.filter((other) => other.path === path && other.decides !== '').map((other) => other.decides);
-    const text =
-      decides === '' ? togetherText(finding) : `Measure the ${labelOf(path)}: ${[...new Set(all)].join('; ')}.`;
-    texts.set(text, { path, text, how: decides === '' && isSeveral(finding) ? '' : howToMeasure(path) });
+  const asked = open.map((finding) => ({ finding, first: decidingOf(finding) }));
+  const asks = new Map<string, Ask>();
+  for (const { finding, first } of asked) {
+    const { path } = first;
+    const alike = asked.flatMap((other) => (other.first.path === path ? [other.first] : []));
+    const settled = settles(first) ? settledText(alike, system) : '';
+    const text = settled === '' ? togetherText(finding) : `Measure the ${labelOf(path)}${settled}`;
+    asks.set(text, { path, text, how: settled === '' && isSeveral(finding) ? '' : howToMeasure(path) });
   }
-  return [...texts.values()];
+  return [...asks.values()];
 }
 
-/** The figure that is asked first, and where it decides by itself. */
-function decidedBy({ id, asks }: Finding, system: UnitSystem): { readonly path: string; readonly decides: string } {
+function decidingOf({ id, asks }: Finding): Deciding {
   const [first] = asks;
   if (first === undefined) throw new Error('invariant: an open finding asks for a figure');
-  return { path: first.path, decides: decidesText(first, system, outcomesOf(id)) };
+  return { ...first, check: id };
+}
+
+function settles({ passes, fails }: Threshold): boolean {
+  return passes.length + fails.length > 0;
+}
+
+/** `: 687 mm or less and it fits.`, or what it settles of each of several checks; empty where that can't be told. */
+function settledText(deciders: readonly Deciding[], system: UnitSystem): string {
+  const [one, ...others] = settledTexts(deciders, system);
+  if (one === undefined) return '';
+  return others.length === 0 ? `: ${one}.` : `. What it settles by itself: ${[one, ...others].join('; ')}.`;
+}
+
+/**
+ * Where a figure settles checks by itself. Where it settles several each is named: it may hold for one and fail another.
+ *
+ * @param deciders where it settles each [list]
+ * @param system unit system to write in [us | metric]
+ * @returns one text for each that can be told [texts]
+ */
+export function settledTexts(deciders: readonly Deciding[], system: UnitSystem): string[] {
+  const deciding = deciders.filter((one) => settles(one) && fieldRules.has(fieldOf(one.path)));
+  const texts = deciding.map((one) =>
+    deciding.length === 1 ? decidesText(one, system, outcomesOf(one.check)) : namedText(one, system),
+  );
+  return [...new Set(texts.filter((text) => text !== ''))];
+}
+
+/** `“Steering” with 902 lb (409 kg) or less` */
+function namedText({ check, ...threshold }: Deciding, system: UnitSystem): string {
+  const name = `“${checkWords[check].title}”`;
+  const [good, bad] = rangesOf(threshold, system);
+  return good !== '' ? `${name} with ${good}` : `${name} fails with ${bad}`;
 }
 
 /** What decides only together. */
@@ -71,8 +106,6 @@ function together({ asks }: Finding): readonly Threshold[] {
 type Outcomes = readonly [holds: string, fails: string];
 
 export const fit: Outcomes = ['it fits', 'it does not fit'];
-const other: Outcomes = ['that holds', 'that does not hold'];
-const bend: Outcomes = ['that joint bends no more than it may', 'that joint bends too far'];
 
 /** Of a figure that decides one check nothing more is said than that check: others of the same answer may fail. */
 const outcomes: Readonly<Partial<Record<CheckId, Outcomes>>> = {
@@ -82,33 +115,40 @@ const outcomes: Readonly<Partial<Record<CheckId, Outcomes>>> = {
   'shaft.bottoming': ['the shaft does not bottom', 'the shaft bottoms'],
   'shaft.overlap': ['its halves overlap enough', 'its halves overlap too little'],
   'shaft.apart': ['its halves stay together', 'its halves come apart'],
-  'shaft.tractorJoint': bend,
-  'shaft.implementJoint': bend,
-  'shaft.tractorJointRaised': bend,
-  'shaft.implementJointRaised': bend,
+  'shaft.tractorJoint': bendAt('tractor'),
+  'shaft.implementJoint': bendAt('implement'),
+  'shaft.tractorJointRaised': bendAt('tractor'),
+  'shaft.implementJointRaised': bendAt('implement'),
   'shaft.passage': ['the shaft clears what it passes', 'the shaft touches what it passes'],
   'balance.frontShare': ['enough stays on the front axle', 'too little stays on the front axle'],
   'balance.rearShare': ['enough stays on the rear axle', 'too little stays on the rear axle'],
 };
 
-/** What a check comes to. */
-export function outcomesOf(id: CheckId): Outcomes {
-  return outcomes[id] ?? (topicOf(id) === 'hooksUp' && !id.startsWith('limit.') ? fit : other);
+function bendAt(end: string): Outcomes {
+  return [`the joint at the ${end} bends no more than it may`, `the joint at the ${end} bends too far`];
+}
+
+function outcomesOf(id: CheckId): Outcomes {
+  if (outcomes[id] !== undefined) return outcomes[id];
+  if (topicOf(id) === 'hooksUp' && !id.startsWith('limit.')) return fit;
+  const name = `“${checkWords[id].title}”`;
+  return [`${name} holds`, `${name} does not hold`];
 }
 
 /** Where a figure decides a check by itself: `between 14 5/8 and 15 3/8 in and it fits`, or an empty text. */
-export function decidesText(
-  { path, passes, fails }: Threshold,
-  system: UnitSystem,
-  [holds, doesNot]: Outcomes,
-): string {
-  const rule = fieldRules.get(fieldOf(path));
-  if (rule === undefined) return '';
-  const ends: Ends = { ...rule, system };
-  const good = passes.map((range) => rangeText(range, ends)).join(' or ');
-  const bad = fails.map((range) => rangeText(range, ends)).join(' or ');
+export function decidesText(threshold: Threshold, system: UnitSystem, [holds, doesNot]: Outcomes): string {
+  const [good, bad] = rangesOf(threshold, system);
   if (good !== '') return `${good} and ${holds}`;
   return bad === '' ? '' : `${bad} and ${doesNot}`;
+}
+
+/** The ranges in which a figure passes, and those in which it fails, in words. */
+function rangesOf({ path, passes, fails }: Threshold, system: UnitSystem): [string, string] {
+  const rule = fieldRules.get(fieldOf(path));
+  if (rule === undefined) return ['', ''];
+  const ends: Ends = { ...rule, system };
+  const inWords = (ranges: Threshold['passes']): string => ranges.map((range) => rangeText(range, ends)).join(' or ');
+  return [inWords(passes), inWords(fails)];
 }
 
 interface Ends {
@@ -132,7 +172,7 @@ function rangeText(range: { low: number; high: number }, { dimension, min, max, 
   if (holdsAStep(range, dimension === 'length' && system === 'us' ? 25.4 / step : step))
     return `between ${low} and ${high}`;
   const middle = inBoth((range.low + range.high) / 2, dimension, system, 'nearest', true);
-  return `about ${middle}, read with a caliper,`;
+  return `about ${middle}, read ${dimension === 'length' ? 'with a caliper' : 'closely'},`;
 }
 
 /** The chosen unit first, the other in brackets, both to the same fineness: the ends of a narrow range stay apart. */

@@ -7,7 +7,7 @@ import { marginOf, reader, withCare, withRange, type Box } from '../proof/index.
 import { readingOf, type Tool } from './tools.ts';
 
 /** Where a figure decides a check whatever the rest turns out to be. */
-interface Deciding extends Threshold {
+export interface Deciding extends Threshold {
   readonly check: CheckId;
 }
 

@@ -1,2 +1,2 @@
-export { adviceFrom, advise, type Advice, type Advised, type Suggestion } from './advise.ts';
+export { adviceFrom, advise, type Advice, type Advised, type Deciding, type Suggestion } from './advise.ts';
 export { readingOf, toolsFor, type Reading, type Tool } from './tools.ts';
