@@ -26,7 +26,7 @@ const even: readonly number[] = Array.from({ length: stationCount }, (_, i) => i
 const rooms = new WeakMap<Formula, Workspace>();
 const nothing = (): Interval => ({ low: 0, high: 0 });
 
-/** Stations evenly spaced over the stroke, the nearest moved to each height that is asked of the lift: pictures of it are exact. */
+/** Stations evenly spaced over the stroke, one near it moved to each height that is asked of the lift: pictures of it are exact. */
 export function stationsOf({ structure, joint, leaves }: LiftQuestion, at: Reading): Stations {
   if (!structure.linkage) return { lanes: even, asked: { pickUp: null, work: null, carry: null } };
   const { formula, steps } = throughLift(structure, 'stroke');
@@ -51,11 +51,17 @@ export function stationsOf({ structure, joint, leaves }: LiftQuestion, at: Readi
 }
 
 function lanesThrough(heights: readonly (number | null)[], low: number, high: number): number[] {
+  const wanted = heights
+    .flatMap((height) => (height === null ? [] : [(height - low) / (high - low)]))
+    .filter((lane) => lane > 0 && lane < 1);
   const lanes = [...even];
-  for (const height of heights) {
-    const lane = height === null ? NaN : (height - low) / (high - low);
-    const nearest = Math.round(lane * last);
-    if (nearest > 0 && nearest < last && lanes[nearest] === even[nearest]) lanes[nearest] = lane;
-  }
+  [...new Set(wanted)]
+    .sort((a, b) => a - b)
+    .reduce((before, lane) => {
+      // The nearest that is free: ends stay where they are, and each stands above the one before.
+      const at = Math.min(last - 1, Math.max(before + 1, Math.round(lane * last)));
+      lanes[at] = lane;
+      return at;
+    }, 0);
   return lanes;
 }
