@@ -1,6 +1,6 @@
 import { readSetup, setupFrom, type Setup, type SetupDocument } from '@hitchwright/core/records';
 import { describe, expect, it } from 'vitest';
-import { NotFound, type Refused, type Store } from '../src/index.ts';
+import { NotFound, type RecordDraft, type Refused, type Store } from '../src/index.ts';
 import { databases, opened, thrownBy } from './databases.ts';
 import { bo, ida, idOf, sampleYard, tiller, tractor, withSampleYard } from './yard.ts';
 
@@ -132,6 +132,24 @@ describe.each(databases)('setups on $name', ({ fresh }) => {
     expect(readSetup(setup).ok).toBe(true);
   });
 
+  it('offer what is invented with what is invented, and never with what is not', async () => {
+    const store = await opened(await fresh());
+    const both = async (draft: RecordDraft) => ({
+      own: (await store.records.create(ida, draft)).id,
+      invented: (await store.records.create(ida, { ...draft, name: `sample ${draft.name}`, sample: true })).id,
+    });
+    const [tractors, implement] = [await both(tractor), await store.records.create(ida, tiller)];
+    await both({ kind: 'part', name: 'spacer', fields: { kind: 'clevisSpacers' } });
+    await both({ kind: 'shaft', name: 'shaft', fields: { fits: [tiller.name] } });
+    const beside = async (id: string) => {
+      const { setup } = await store.setupFor({ tractor: id, implement: implement.id, parts: 'fitting' });
+      const named = setup as { parts: { name: string }[]; shaft: { name: string } };
+      return [...named.parts.map(({ name }) => name).sort(), named.shaft.name];
+    };
+    expect(await beside(tractors.own)).toEqual(['shaft', 'spacer', 'shaft']);
+    expect(await beside(tractors.invented)).toEqual(['sample shaft', 'sample spacer', 'shaft']);
+  });
+
   it('refuse what is not there or of another kind, and tell what was removed', async () => {
     const store = await opened(await fresh());
     const one = await store.records.create(ida, tractor);
@@ -149,6 +167,7 @@ describe.each(databases)('setups on $name', ({ fresh }) => {
     const rows = Array.from({ length: 70 }, (_, i) => ({
       kind: 'part' as const,
       name: `a spacer ${i}`,
+      sample: true,
       fields: { kind: 'clevisSpacers' },
       readings: [{ field: 'gapAfter', leaf: 44, grade: 'listed' as const }],
     }));

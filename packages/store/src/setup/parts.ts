@@ -2,37 +2,48 @@ import type { SetupDocument } from '@hitchwright/core/records';
 import type { Queries } from '../database/database.ts';
 import { documentOf } from '../records/document.ts';
 import type { Fields } from '../records/kinds.ts';
-import { layered, type Layered, type Shelf } from './layers.ts';
+import { layered, shelfOf, type Layered, type Shelf } from './layers.ts';
 import type { SetupRefs } from './refs.ts';
 
 /** How many parts a setup takes. */
 const mostParts = 60;
 const partKinds = ['part', 'weight', 'shaft'];
 
-/** Everything on the shelf, by name; or the parts that are wanted; or none. */
-export async function partIds(queries: Queries, wanted: SetupRefs['parts']): Promise<readonly string[]> {
-  if (wanted !== 'fitting') return wanted ?? [];
-  const rows = await queries
-    .selectFrom('record')
-    .select('id')
-    .where('kind', 'in', partKinds)
-    .where('removed_at', 'is', null)
-    .orderBy('sort_name')
-    .orderBy('id')
-    .execute();
-  return rows.map(({ id }) => id);
-}
-
-/** The first drive shaft that is meant for an implement by one of its names; null for none. */
-export async function meantShaft(queries: Queries, names: readonly string[]): Promise<string | null> {
-  const rows = await queries
+/** What is invented is offered with what is invented, and never with what is not: the shelf of a machine; all of it where no machine is named. */
+async function shelfWith(queries: Queries, machine: string | undefined, kinds: readonly string[]) {
+  const beside = machine === undefined ? undefined : await sampleFlag(queries, machine);
+  const all = queries
     .selectFrom('record')
     .select(['id', 'fields'])
-    .where('kind', '=', 'shaft')
-    .where('removed_at', 'is', null)
-    .orderBy('sort_name')
-    .orderBy('id')
-    .execute();
+    .where('kind', 'in', kinds)
+    .where('removed_at', 'is', null);
+  const own = beside === undefined ? all : all.where('sample', '=', beside);
+  return own.orderBy('sort_name').orderBy('id').execute();
+}
+
+/** 1 where a machine, or the model that it is one of, is invented. */
+async function sampleFlag(queries: Queries, id: string): Promise<0 | 1> {
+  const shelf = await shelfOf(queries, [id]);
+  return [...shelf.values()].some(({ record }) => record.sample) ? 1 : 0;
+}
+
+/** Everything on the shelf beside a machine, by name; or the parts that are wanted; or none. */
+export async function partIds(
+  queries: Queries,
+  wanted: SetupRefs['parts'],
+  machine: string | undefined,
+): Promise<readonly string[]> {
+  if (wanted !== 'fitting') return wanted ?? [];
+  return (await shelfWith(queries, machine, partKinds)).map(({ id }) => id);
+}
+
+/** The first drive shaft beside an implement that is meant for it by one of its names; null for none. */
+export async function meantShaft(
+  queries: Queries,
+  implement: string,
+  names: readonly string[],
+): Promise<string | null> {
+  const rows = await shelfWith(queries, implement, ['shaft']);
   return rows.find(({ fields }) => isMeant(JSON.parse(fields) as Fields, names))?.id ?? null;
 }
 

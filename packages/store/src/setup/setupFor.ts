@@ -36,7 +36,7 @@ type Role = (typeof roles)[number];
 export async function setupFor(queries: Queries, refs: PartRefs): Promise<YardSetup> {
   const shaft = refs.shaft === undefined ? await shaftMeantFor(queries, refs.implement) : refs.shaft;
   const ids = { tractor: refs.tractor, coupler: refs.coupler, implement: refs.implement, shaft: shaft ?? undefined };
-  const parts = await partIds(queries, refs.parts);
+  const parts = await partIds(queries, refs.parts, refs.tractor ?? refs.implement);
   const shelf = await shelfOf(
     queries,
     [...Object.values(ids), refs.state, ...parts].filter((id) => id !== undefined),
@@ -98,7 +98,7 @@ function sourcesOf(role: Role, { values }: Layered): Source[] {
 }
 
 async function shaftMeantFor(queries: Queries, implement: string | undefined): Promise<string | null> {
-  return implement === undefined ? null : meantShaft(queries, await namesOf(queries, implement));
+  return implement === undefined ? null : meantShaft(queries, implement, await namesOf(queries, implement));
 }
 
 /** Names that a part may know an implement by: its own and its model’s. */
