@@ -168,6 +168,18 @@ describe('charts that are held', () => {
     expect(() => charts.get(id)).toThrow();
   });
 
+  it('give their place to others once nobody asks about them', () => {
+    const { charts, pass } = holding(() => new Promise(() => undefined));
+    const [first, ...others] = Array.from({ length: 4 }, () => charts.begin(yard, options));
+    expect(() => charts.begin(yard, options)).toThrow(/Too many charts/);
+    pass(130_000);
+    for (const { id } of others) charts.get(id);
+    expect(charts.begin(yard, options).state).not.toBe('stopped');
+    expect([first?.state, ...others.map(({ state }) => state)]).not.toContain('done');
+    expect(first?.state).toBe('stopped');
+    expect(others.filter(({ state }) => state === 'stopped')).toEqual([]);
+  });
+
   it('say which pairing broke, and the next one is made all the same', async () => {
     let asked = 0;
     const { charts } = holding(() =>

@@ -42,6 +42,8 @@ export interface HeldCharts {
 const mostHeld = 16;
 const mostOpen = 4;
 const longestHeld = 3_600_000;
+/** One that is not finished and that nobody asked about for so long gives its place to somebody who wants one [ms]. */
+const longestLeft = 120_000;
 /** Pairings of one chart: at half a second each a quarter of an hour. */
 export const mostPairings = 2000;
 
@@ -116,14 +118,16 @@ function tooMany(total: number): Refused {
   return new Refused([{ code: 'too-large', path: 'implements', expected, got: String(total), hint }]);
 }
 
-/** Lets go of what nobody has looked at for long, and of the oldest that is finished. */
+/** Stops what nobody asks about where somebody else wants its place, and lets go of the oldest that is finished. */
 function makeRoom(held: Map<string, HeldChart>, now: string): void {
+  const untouched = ({ touchedAt }: HeldChart): number => Date.parse(now) - Date.parse(touchedAt);
+  const open = [...held.values()].filter(isOpen);
+  if (open.length >= mostOpen) for (const one of open) if (untouched(one) > longestLeft) stopped(one);
   const finished = [...held.values()].filter((one) => !isOpen(one));
   if (held.size - finished.length >= mostOpen)
     throw new HttpRefusal(503, { trouble: 'busy', message: 'Too many charts are being made; try again.' });
   finished.sort((a, b) => (a.touchedAt < b.touchedAt ? -1 : 1));
-  for (const { id, touchedAt } of finished)
-    if (held.size >= mostHeld || Date.parse(now) - Date.parse(touchedAt) > longestHeld) held.delete(id);
+  for (const one of finished) if (held.size >= mostHeld || untouched(one) > longestHeld) held.delete(one.id);
 }
 
 type Steps = ReturnType<typeof chartSteps>;
