@@ -1,5 +1,6 @@
 import { setupFrom, yardErrors, type SetupDocument, type YardDocument } from '@hitchwright/core/records';
 import { describe, expect, it } from 'vitest';
+import { mostPairings } from '../src/charts/held.ts';
 import { withRoom } from '../src/yards/room.ts';
 import { said, sample, served, withSample, type Served } from './served.ts';
 
@@ -12,7 +13,7 @@ interface YardOf {
   readonly yard: YardDocument;
   readonly records: Readonly<Record<'tractors' | 'couplers' | 'implements', readonly Stood[]>>;
   readonly next: string | null;
-  readonly more: { readonly tractors: boolean; readonly couplers: boolean; readonly parts: number };
+  readonly more: { readonly tractors: number; readonly couplers: boolean; readonly parts: number };
 }
 
 function yardAt({ send }: Served, query: string): Promise<YardOf> {
@@ -40,7 +41,7 @@ describe('the yard of a tractor over HTTP', () => {
     const tractor = ids.get('Ostrey 35') ?? '';
     const { yard, records, next, more } = await yardAt(here, `tractor=${tractor}`);
     expect(yardErrors(yard)).toEqual([]);
-    expect([next, more]).toEqual([null, { tractors: false, couplers: false, parts: 0 }]);
+    expect([next, more]).toEqual([null, { tractors: 0, couplers: false, parts: 0 }]);
     expect(yard.sample).toBe(true);
     expect(namesIn(yard.tractors)).toEqual(['Ostrey 35']);
     expect(namesIn(yard.implements).sort()).toEqual(namesIn(sample.implements).sort());
@@ -91,13 +92,32 @@ describe('the yard of a tractor over HTTP', () => {
     const first = await yardAt(here, `tractor=${tractor}&limit=3&every=true`);
     expect(namesIn(first.yard.implements)).toEqual(['blade', 'cutter', 'rake']);
     expect([first.yard.tractors.length, first.yard.couplers.length]).toEqual([12, 8]);
-    expect(first.more).toEqual({ tractors: true, couplers: true, parts: 0 });
+    expect(first.more).toEqual({ tractors: 2, couplers: true, parts: 0 });
     const second = await yardAt(here, `tractor=${tractor}&limit=3&cursor=${encodeURIComponent(first.next ?? '')}`);
     expect([namesIn(second.yard.implements), second.next]).toEqual([['tiller'], null]);
     const found = await yardAt(here, `tractor=${tractor}&implements=RAK&couplers=8`);
     expect([namesIn(found.yard.implements), namesIn(found.yard.couplers)]).toEqual([['rake'], ['frame 8']]);
     expect(found.more.couplers).toBe(false);
   });
+
+  it(
+    'is with every tractor no more than a chart takes, and counts those that are left out',
+    { timeout: 60_000 },
+    async () => {
+      const here = await served();
+      const tractor = await made(here, { kind: 'tractor', name: 'Own 40', fields: { category: '1' } });
+      for (let i = 0; i < 5; i += 1) await made(here, { kind: 'tractor', name: `Other ${i}` });
+      for (let i = 0; i < 8; i += 1)
+        await made(here, { kind: 'coupler', name: `frame ${i}`, fields: { kind: 'uFrame' } });
+      for (let i = 0; i < 60; i += 1) await made(here, { kind: 'implement', name: `rake ${i}` });
+      const { yard, more } = await yardAt(here, `tractor=${tractor}&limit=60&every=true`);
+      expect([yard.implements.length, yard.couplers.length]).toEqual([60, 8]);
+      expect(yard.tractors.length).toBe(Math.floor(mostPairings / (60 * 9)));
+      expect(more).toEqual({ tractors: 3, couplers: false, parts: 0 });
+      const { id } = await said<{ id: string }>(here.send('POST', '/api/charts', yard), 202);
+      await said(here.send('DELETE', `/api/charts/${id}`));
+    },
+  );
 
   it('has the tractor in a state, which its name says, and a customer’s too', async () => {
     const here = await served();
@@ -128,18 +148,24 @@ describe('the room for parts', () => {
     name,
     ...(fits && { fits }),
   });
+  const room = (most: number) => ({ most, inAll: 1000 });
   const all = [part('a'), part('b', ['rake']), part('c', ['blade']), part('d', ['rake', 'blade']), part('e')];
 
   it('is there for all of a small shelf, in its order', () => {
-    expect(withRoom(all, ['rake', 'blade'], 60)).toEqual({ kept: all, leftOut: 0 });
+    expect(withRoom(all, ['rake', 'blade'], room(60))).toEqual({ kept: all, leftOut: 0 });
   });
   it('leaves out what is meant for others, and counts only what would have been of use', () => {
-    expect(namesIn(withRoom(all, ['rake'], 60).kept)).toEqual(['a', 'b', 'd', 'e']);
-    expect(withRoom([part('f', ['tiller'])], ['rake'], 60)).toEqual({ kept: [], leftOut: 0 });
+    expect(namesIn(withRoom(all, ['rake'], room(60)).kept)).toEqual(['a', 'b', 'd', 'e']);
+    expect(withRoom([part('f', ['tiller'])], ['rake'], room(60))).toEqual({ kept: [], leftOut: 0 });
   });
   it('goes to what is meant for an implement first; no implement gets more than a setup takes', () => {
-    const { kept, leftOut } = withRoom(all, ['rake', 'blade'], 3);
+    const { kept, leftOut } = withRoom(all, ['rake', 'blade'], room(3));
     expect([namesIn(kept), leftOut]).toEqual([['a', 'b', 'c', 'd'], 1]);
-    expect(namesIn(withRoom(all, ['rake', 'blade'], 1).kept)).toEqual(['b', 'c']);
+    expect(namesIn(withRoom(all, ['rake', 'blade'], room(1)).kept)).toEqual(['b', 'c']);
+  });
+  it('ends where a yard takes no more, and what did not go in is counted', () => {
+    const inAll = (most: number) => withRoom(all, ['rake', 'blade'], { most: 60, inAll: most });
+    expect([namesIn(inAll(4).kept), inAll(4).leftOut]).toEqual([['a', 'b', 'c', 'd'], 1]);
+    expect([namesIn(inAll(2).kept), inAll(2).leftOut]).toEqual([['b', 'c'], 3]);
   });
 });

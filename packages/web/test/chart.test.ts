@@ -3,7 +3,7 @@ import type { YardDocument } from '@hitchwright/core/records';
 import type { Download, Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import { ownYard } from './ownRecords.ts';
+import { made, ownYard } from './ownRecords.ts';
 import { expectOpen, looks } from './pageChecks.ts';
 import { expect, site, test } from './person.ts';
 import { yard as sample } from './sample.ts';
@@ -66,6 +66,25 @@ test('the chart of the yard’s own records is the one that the server’s yard 
   for (const { tractor, rows } of reading.chart.tables)
     for (const words of [tractor, ...rows.flatMap(({ cells }) => cells.map(({ verdict }) => verdict))])
       expect(text).toContain(words.replace(/\s/g, ''));
+});
+
+test('a chart of a part of the yard says so itself, and another choice lets go of it', async ({ page }) => {
+  test.setTimeout(120_000);
+  const wide = await startYard();
+  await ownYard(wide);
+  for (let i = 0; i < 8; i += 1)
+    await made(wide, { kind: 'coupler', name: `Gable ${i}`, fields: { kind: 'uFrame', category: '1' } });
+  await openChart(page, `${wide.address}#yard`);
+  await chartOn(page).getByRole('button', { name: 'Make the chart' }).click();
+  const state = chartOn(page).getByText(/^18 pairings: .*Only the first 8 couplers, by name\.$/);
+  await expect(state).toBeVisible({ timeout: 60_000 });
+  const html = await downloaded(page, 'HTML page');
+  expect(readFileSync(await html.path(), 'utf8')).toContain('A part of the yard. Only the first 8 couplers, by name.');
+  expect((await textOf(await downloaded(page, 'PDF to print'))).replace(/\s/g, '')).toContain('Onlythefirst8couplers');
+  await chartOn(page).getByLabel('Tractors').selectOption('every');
+  await expect(chartOn(page).getByRole('button', { name: 'PDF to print' })).toHaveCount(0);
+  await expect(state).toHaveCount(0);
+  await wide.stop();
 });
 
 test('it says how far it is and can be stopped; nothing half done stays', async ({ page }) => {

@@ -24,6 +24,16 @@ test('the yard is worked out row by row and can be stopped', async ({ page }) =>
   await expect(progress).toContainText('All worked out', { timeout: 60_000 });
 });
 
+test('a worker that could not begin holds nothing up: there is a fresh one when it goes on', async ({ page }) => {
+  await page.route(/assess\.worker/, (route) => route.abort());
+  await page.goto(site('yard'));
+  const progress = page.getByRole('region', { name: 'Progress' });
+  await expect(progress).toContainText('Stopped: 0 of 85', { timeout: 30_000 });
+  await page.unroute(/assess\.worker/);
+  await page.getByRole('button', { name: 'Go on' }).click();
+  await expect(progress).toContainText(/Working: [1-9]/, { timeout: 30_000 });
+});
+
 test('another tractor has its own address', async ({ page }) => {
   await page.goto(site('yard'));
   const other = String(named(yard.tractors, '55')['name']);
@@ -158,6 +168,22 @@ test.describe('with the yard’s records', () => {
     await expect(shelf.getByText('Wickset')).toHaveCount(0);
   });
 
+  test('invented drive shafts are not offered for a tractor of one’s own that has none', async ({ page }) => {
+    const bare = await startYard();
+    await bare.ask('POST', '/api/sample');
+    await made(bare, { kind: 'tractor', name: 'Brook 30', fields: { category: '1' } });
+    await made(bare, { kind: 'implement', name: 'Brook tiller', fields: { category: '1', driven: true } });
+    await page.goto(`${bare.address}#yard`);
+    await page.getByRole('link', { name: /^Brook tiller, No coupler: / }).click();
+    await page.getByRole('group', { name: 'Beside the drawing' }).getByRole('button', { name: 'Dimensions' }).click();
+    const whose = page.getByRole('group', { name: 'Whose dimensions' });
+    await whose.getByRole('button', { name: /drive shaft/ }).click();
+    const shelf = page.getByRole('group', { name: 'Which drive shaft?' });
+    await expect(shelf.getByText('There is no drive shaft in the yard’s records.')).toBeVisible();
+    await expect(shelf.getByRole('radio')).toHaveCount(1);
+    await bare.stop();
+  });
+
   test('of a large yard a part is shown, found by words, and it says that there is more', async ({ page }) => {
     const large = await startYard();
     await ownYard(large);
@@ -169,6 +195,15 @@ test.describe('with the yard’s records', () => {
     await page.getByRole('button', { name: 'Next implements' }).click();
     const rows = page.getByRole('table', { name: /Which implement goes on/ }).getByRole('rowheader');
     await expect(rows).toHaveText(['Gable 23']);
+    await page.route(/\/api\/yard\?.*implements=tiller/, (route) => route.fulfill({ status: 500, json: {} }));
+    await page.getByLabel('Implements called').fill('tiller');
+    await page.getByRole('button', { name: 'Show these' }).click();
+    await expect(page.getByRole('alert')).toContainText('The server answers 500.');
+    await expect(rows).toHaveText(['Gable 23']);
+    await page.getByRole('button', { name: 'From the first' }).click();
+    await expect(page.getByRole('alert')).toHaveCount(0);
+    await expect(rows).toHaveCount(25);
+    await page.unroute(/\/api\/yard\?.*implements=tiller/);
     await page.getByLabel('Implements called').fill('tiller');
     await page.getByRole('button', { name: 'Show these' }).click();
     await expect(rows).toHaveText(['Brook tiller']);

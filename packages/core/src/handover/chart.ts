@@ -65,6 +65,8 @@ export interface ChartOptions {
   readonly date: string;
   /** Name of the one tractor that is charted; every tractor of the yard unless given. */
   readonly tractor?: string;
+  /** What of the whole yard is not in the chart, in sentences; they stand among its notes. */
+  readonly leftOut?: readonly string[];
 }
 
 /** How far the work on a chart is [pairings]. */
@@ -250,7 +252,8 @@ const legend: Chart['legend'] = [
   { outcome: 'willNot', verdict: 'Will not', means: 'and why' },
 ];
 
-function chartWith(yard: YardDocument, { system, date }: ChartOptions, tables: readonly ChartTable[]): Chart {
+function chartWith(yard: YardDocument, options: ChartOptions, tables: readonly ChartTable[]): Chart {
+  const { system, date, leftOut = [] } = options;
   const counts = countsOf(tables.flatMap(({ rows }) => rows.flatMap(({ cells }) => cells)));
   return {
     title: tables.length === 1 ? `What goes on ${tables[0]?.tractor ?? ''}` : 'What goes on what',
@@ -263,6 +266,7 @@ function chartWith(yard: YardDocument, { system, date }: ChartOptions, tables: r
     legend,
     notes: [
       ...(yard.sample === true ? ['A sample yard: every machine, name and figure in it is invented.'] : []),
+      ...(leftOut.length === 0 ? [] : [`A part of the yard. ${leftOut.join(' ')}`]),
       `By the yard’s figures of ${date}. A machine that is measured again, altered or set up otherwise has to be judged again.`,
       'A cell tells only the first reason. The sheet of a pairing tells all of them.',
     ],

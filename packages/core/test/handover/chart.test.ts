@@ -100,6 +100,14 @@ describe('a chart of a yard', () => {
     expect(chart.notes[0]).toContain('invented');
     expect(charted({ ...yard, sample: false }).notes.join(' ')).not.toContain('invented');
   });
+  it('says what of the yard it leaves out, on the page too', () => {
+    const part = charted(yard, { leftOut: ['3 tractors are left out.', 'Only implements called “<rake>”.'] });
+    const note = 'A part of the yard. 3 tractors are left out. Only implements called “<rake>”.';
+    expect(part.notes).toContain(note);
+    expect(chartHtml(part)).toContain(note.replace('<', '&lt;').replace('>', '&gt;'));
+    expect(chart.notes.join(' ')).not.toContain('A part of the yard');
+    expect(charted(yard, { leftOut: [] }).notes).toEqual(chart.notes);
+  });
   it('charts one tractor where one is named, and knows when there is none of that name', () => {
     const name = String(yard.tractors[1]?.['name']);
     expect(charted(yard, { tractor: name }).tables.map(({ tractor }) => tractor)).toEqual([name]);

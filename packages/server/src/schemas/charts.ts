@@ -6,6 +6,9 @@ import { writtenHow } from './handover.ts';
 /** Records of a yard by kind, as many as a request may bring. */
 const records = (most: number) => z.array(object).max(most).readonly();
 
+/** How many parts a yard may bring. */
+export const mostPartsOfYard = 1000;
+
 /** A yard as it is written: records of each kind in the form that they take in a setup. */
 export const yardDocument = z
   .strictObject({
@@ -16,7 +19,7 @@ export const yardDocument = z
     tractors: records(60),
     couplers: records(60),
     implements: records(500),
-    parts: mayMiss(records(1000)),
+    parts: mayMiss(records(mostPartsOfYard)),
   })
   .meta({
     id: 'YardDocument',

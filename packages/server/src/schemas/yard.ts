@@ -8,7 +8,10 @@ const search = mayMiss(z.string().max(200));
 export const yardQuery = z.object({
   tractor: id.meta({ description: 'A tractor of the yard, or a customer’s.' }),
   state: mayMiss(id).meta({ description: 'A state that is laid over it.' }),
-  every: mayMiss(flag).meta({ description: 'With the other tractors of the yard after it, twelve together.' }),
+  every: mayMiss(flag).meta({
+    description:
+      'With the other tractors of the yard after it: twelve together at most, and no more than a chart of them takes.',
+  }),
   implements: search.meta({ description: 'Words that the implements’ names must have.' }),
   couplers: search.meta({ description: 'Words that the couplers’ names must have.' }),
   cursor: pageQuery.cursor,
@@ -25,10 +28,10 @@ export const yardOf = z
     yard: yardDocument,
     records: z.object({ tractors: stood, couplers: stood, implements: stood }),
     next: z.string().nullable(),
-    more: z.object({ tractors: z.boolean(), couplers: z.boolean(), parts: z.number().int() }),
+    more: z.object({ tractors: z.number().int(), couplers: z.boolean(), parts: z.number().int() }),
   })
   .meta({
     id: 'YardOfTractor',
     description:
-      '`records` names what the lists of the yard are made of, in the same order; `next` is where more implements begin; `more` says of what else there is more than there is room for.',
+      '`records` names what the lists of the yard are made of, in the same order; `next` is where more implements begin; `more` says of what else there is more than there is room for; tractors and parts are counted.',
   });

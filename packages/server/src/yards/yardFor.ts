@@ -1,5 +1,7 @@
 import type { SetupDocument, YardDocument } from '@hitchwright/core/records';
 import type { Page, RecordKind, Store, YardRecord } from '@hitchwright/store';
+import { mostPairings } from '../charts/held.ts';
+import { mostPartsOfYard } from '../schemas/charts.ts';
 import { withRoom } from './room.ts';
 
 /** Which part of the yard is wanted. */
@@ -34,8 +36,8 @@ export interface YardOf {
   };
   /** Where the next implements begin; null after the last. */
   readonly next: string | null;
-  /** More of a kind than there is room for; parts are counted. */
-  readonly more: { readonly tractors: boolean; readonly couplers: boolean; readonly parts: number };
+  /** More of a kind than there is room for; tractors and parts are counted. */
+  readonly more: { readonly tractors: number; readonly couplers: boolean; readonly parts: number };
 }
 
 /** Tractors and couplers of one yard: as many columns as a table has room for, as many tractors as anybody waits for. */
@@ -53,7 +55,7 @@ export async function yardFor(store: Store, wanted: YardWanted): Promise<YardOf>
   const { sample } = tractor;
   const listed = (kind: RecordKind | readonly RecordKind[], of: object): Promise<Page<YardRecord>> =>
     store.records.list({ kind, sample, ...of });
-  const [couplers, machines, parts, tractors] = await Promise.all([
+  const [couplers, machines, parts, others] = await Promise.all([
     listed('coupler', { limit: mostCouplers, ...searchFor(wanted.couplers) }),
     listed('implement', {
       limit: wanted.limit,
@@ -61,19 +63,19 @@ export async function yardFor(store: Store, wanted: YardWanted): Promise<YardOf>
       ...(wanted.cursor === undefined ? {} : { cursor: wanted.cursor }),
     }),
     everyPart(store, sample),
-    wanted.every ? listed('tractor', { limit: mostTractors + 1 }) : null,
+    wanted.every ? every(store, 'tractor', sample) : [],
   ]);
-  const others = (tractors?.items ?? []).filter(({ id }) => id !== tractor.id);
   const first = await firstTractor(store, wanted);
   const setups = async (role: 'tractor' | 'coupler' | 'implement', of: readonly Stood[]): Promise<SetupDocument[]> => {
     const made = await Promise.all(of.map(({ id }) => store.setupFor({ [role]: id, shaft: null })));
     return made.map(({ setup }) => setup[role] as SetupDocument);
   };
-  const kept = others.slice(0, mostTractors - 1);
+  const besides = others.filter(({ id }) => id !== tractor.id);
+  const kept = besides.slice(0, tractorsFor(machines.items.length * (couplers.items.length + 1)) - 1);
   const shelf = withRoom(
     parts,
     machines.items.map(({ name }) => name),
-    mostParts,
+    { most: mostParts, inAll: mostPartsOfYard },
   );
   return {
     yard: {
@@ -90,8 +92,13 @@ export async function yardFor(store: Store, wanted: YardWanted): Promise<YardOf>
       implements: machines.items.map(named),
     },
     next: machines.next,
-    more: { tractors: kept.length < others.length, couplers: couplers.next !== null, parts: shelf.leftOut },
+    more: { tractors: besides.length - kept.length, couplers: couplers.next !== null, parts: shelf.leftOut },
   };
+}
+
+/** How many tractors there is room for with so many pairings of each: the chart of the whole yard is one that can be made. */
+function tractorsFor(pairings: number): number {
+  return Math.max(1, Math.min(mostTractors, Math.floor(mostPairings / Math.max(1, pairings))));
 }
 
 function named({ id, name }: Stood): Stood {
@@ -113,19 +120,25 @@ async function firstTractor(store: Store, { tractor, state }: YardWanted): Promi
 
 /** Everything on the shelf by name, in the form that a yard has it. */
 async function everyPart(store: Store, sample: boolean): Promise<readonly SetupDocument[]> {
-  const ids: string[] = [];
-  for (let cursor: string | null | undefined; cursor !== null;) {
-    const page: Page<YardRecord> = await store.records.list({
-      kind: ['part', 'weight', 'shaft'],
-      sample,
-      limit: 1000,
-      ...(cursor === undefined ? {} : { cursor }),
-    });
-    ids.push(...page.items.map(({ id }) => id));
-    cursor = page.next;
-  }
+  const ids = (await every(store, ['part', 'weight', 'shaft'], sample)).map(({ id }) => id);
   const batches = Array.from({ length: Math.ceil(ids.length / mostParts) }, (_, i) =>
     store.setupFor({ parts: ids.slice(i * mostParts, (i + 1) * mostParts) }),
   );
   return (await Promise.all(batches)).flatMap(({ setup }) => setup['parts'] as SetupDocument[]);
+}
+
+/** Every record of a kind by name, page by page. */
+async function every(
+  store: Store,
+  kind: RecordKind | readonly RecordKind[],
+  sample: boolean,
+): Promise<readonly Stood[]> {
+  const found: Stood[] = [];
+  for (let cursor: string | null | undefined; cursor !== null;) {
+    const of: object = cursor === undefined ? {} : { cursor };
+    const page: Page<YardRecord> = await store.records.list({ kind, sample, limit: 1000, ...of });
+    found.push(...page.items.map(named));
+    cursor = page.next;
+  }
+  return found;
 }

@@ -17,7 +17,7 @@ export interface ShaftViewProps {
 }
 
 /** A table has room for no more implements beside each other. */
-const mostColumns = 8;
+const mostColumns = 10;
 
 interface ShaftGridProps {
   readonly pair: Pair;

@@ -3,7 +3,7 @@ import { useId } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { ShaftBar } from './ShaftBar.tsx';
-import { shelfFor, type ShelfShaft } from './shelf.ts';
+import { isOfSample, shelfFor, type ShelfShaft } from './shelf.ts';
 import { useYardShafts } from './useYardShafts.ts';
 import './shaft.css';
 
@@ -25,6 +25,7 @@ export function ShaftShelf({ document, onEdit }: ShaftShelfProps) {
   return (
     <fieldset className="shaft-shelf">
       <legend>Which drive shaft?</legend>
+      {yardShafts?.length === 0 && !isOfSample(document) ? <p>There is no drive shaft in the yard’s records.</p> : null}
       {shafts.map((shaft) => (
         <label key={shaft.name}>
           {radio(shaft.name, chosen === shaft, () => choose(shaft.record))}

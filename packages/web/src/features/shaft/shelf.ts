@@ -1,7 +1,7 @@
 import { readSetup, type Setup, type SetupDocument, type Value } from '@hitchwright/core/records';
 import { printBoth, type UnitSystem } from '@hitchwright/core/units';
-import { sampleNames } from '../question/question.ts';
-import { nameOf, sampleYard } from '../yard/sampleYard.ts';
+import { recordAt } from '../question/question.ts';
+import { nameOf, recordNamed, sampleYard } from '../yard/sampleYard.ts';
 
 /** A drive shaft that can be taken. */
 export interface ShelfShaft {
@@ -21,12 +21,21 @@ export interface Shelf {
   readonly chosen: ShelfShaft | 'typed' | 'none';
 }
 
-/** The drive shafts at hand: those of the setup, and those of the yard’s records, or of the sample yard where the question is about it. */
-export function shelfFor(document: SetupDocument, system: UnitSystem, yardShafts: readonly SetupDocument[]): Shelf {
-  const parts = [
-    ...partsIn(document['parts']),
-    ...(sampleNames(document).length === 0 ? yardShafts : (sampleYard.parts ?? [])),
-  ];
+/** Whether the question is asked of a tractor of the sample yard. */
+export function isOfSample(document: SetupDocument): boolean {
+  return recordNamed('tractor', nameOf(recordAt(document, 'tractor'), '')) !== null;
+}
+
+/**
+ * The drive shafts at hand: those of the setup, and behind a tractor of the sample yard those of that yard, behind any other those of the
+ * yard’s records. What is invented is never offered for a tractor that is not.
+ */
+export function shelfFor(
+  document: SetupDocument,
+  system: UnitSystem,
+  yardShafts: readonly SetupDocument[] | null,
+): Shelf {
+  const parts = [...partsIn(document['parts']), ...((isOfSample(document) ? sampleYard.parts : yardShafts) ?? [])];
   const found = new Map<string, ShelfShaft>();
   for (const part of parts) {
     const shaft = shelfShaft(part, document['units'], system);

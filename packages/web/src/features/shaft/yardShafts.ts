@@ -4,17 +4,15 @@ import { Refusal, said, yard } from '../../app/server/yard.ts';
 /** How many drive shafts of the yard are offered. */
 const most = 60;
 
-/** The drive shafts of the yard’s records as parts, by name, invented ones only where there are no others; none where the server can’t be reached. */
-export async function yardShafts(): Promise<readonly SetupDocument[]> {
+/** The drive shafts of the yard’s records as parts, by name, never an invented one; null where the server can’t be reached. */
+export async function yardShafts(): Promise<readonly SetupDocument[] | null> {
   try {
-    for (const sample of ['false', 'true'] as const) {
-      const { items } = await said(yard.records.$get({ query: { kind: 'shaft', sample, limit: String(most) } }));
-      if (items.length === 0) continue;
-      const { setup } = await said(yard.setups.$post({ json: { parts: items.map(({ id }) => id) } }));
-      return setup['parts'] as SetupDocument[];
-    }
+    const { items } = await said(yard.records.$get({ query: { kind: 'shaft', sample: 'false', limit: String(most) } }));
+    if (items.length === 0) return [];
+    const { setup } = await said(yard.setups.$post({ json: { parts: items.map(({ id }) => id) } }));
+    return setup['parts'] as SetupDocument[];
   } catch (problem) {
     if (!(problem instanceof Refusal)) throw problem;
+    return null;
   }
-  return [];
 }

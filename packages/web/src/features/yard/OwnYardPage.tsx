@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import { useMemo, useState } from 'react';
+import { useMemo, useState, type ReactNode } from 'react';
 import { yardOfHash } from '../../app/route.ts';
 import { Trouble } from '../../app/server/Trouble.tsx';
 import { YardQueries } from '../../app/server/YardQueries.tsx';
@@ -48,19 +48,33 @@ const noTractor = (
 
 function YardAround({ tractor }: { readonly tractor: TractorAsked }) {
   const [asked, setAsked] = useState<YardAsked>({ tractor, implements: '', couplers: '', cursor: null });
-  const found = useQuery({ queryKey: ['yard', asked], queryFn: () => fetchYard(asked, false), ...asItWas });
-  if (found.data === undefined)
-    return <Fetching name="tractor" problem={found.error} onAgain={() => void found.refetch()} />;
-  return <FetchedPage key={JSON.stringify(asked)} asked={asked} fetched={found.data} onAsk={setAsked} />;
+  const [shown, setShown] = useState(asked);
+  const page = useYardPart(shown);
+  const next = useYardPart(asked);
+  // What is shown stays until what was asked for is there: where it can’t be had, something else can still be asked for.
+  if (asked !== shown && next.data !== undefined) setShown(asked);
+  const again = (): void => void next.refetch();
+  if (page.data === undefined) return <Fetching name="tractor" problem={next.error} onAgain={again} />;
+  return (
+    <FetchedPage key={JSON.stringify(shown)} asked={shown} fetched={page.data} onAsk={setAsked}>
+      {next.data === undefined ? <Awaited problem={next.error} onAgain={again} /> : null}
+    </FetchedPage>
+  );
+}
+
+function useYardPart(asked: YardAsked) {
+  return useQuery({ queryKey: ['yard', asked], queryFn: () => fetchYard(asked, false), ...asItWas });
 }
 
 interface FetchedPageProps {
   readonly asked: YardAsked;
   readonly fetched: FetchedYard;
   readonly onAsk: (asked: YardAsked) => void;
+  /** What stands above it while something else is fetched. */
+  readonly children: ReactNode;
 }
 
-function FetchedPage({ asked, fetched, onAsk }: FetchedPageProps) {
+function FetchedPage({ asked, fetched, onAsk, children }: FetchedPageProps) {
   const view = useMemo(() => recordsInView(asked, fetched), [asked, fetched]);
   const isSample = view.yard.sample === true;
   return (
@@ -73,6 +87,7 @@ function FetchedPage({ asked, fetched, onAsk }: FetchedPageProps) {
             ? 'Every machine in it is invented.'
             : 'Its records with the values in use. Figures are changed in the records.'}
         </p>
+        {children}
         <YardFilter asked={asked} fetched={fetched} onAsk={onAsk} />
         {view.yard.implements.length === 0 ? (
           <NoImplement isSearched={asked.implements !== ''} />
@@ -96,10 +111,22 @@ function OwnHead({ name }: { readonly name: string }) {
   );
 }
 
-interface FetchingProps {
-  readonly name: string;
+interface AwaitedProps {
   readonly problem: unknown;
   readonly onAgain: () => void;
+}
+
+/** What is said until a part of the yard is there. */
+function Awaited({ problem, onAgain }: AwaitedProps) {
+  return problem === null ? (
+    <p className="waiting">Fetching the yard…</p>
+  ) : (
+    <Trouble problem={problem} onAgain={onAgain} />
+  );
+}
+
+interface FetchingProps extends AwaitedProps {
+  readonly name: string;
 }
 
 /** The page until the yard is there. */
@@ -108,11 +135,7 @@ function Fetching({ name, problem, onAgain }: FetchingProps) {
     <>
       <OwnHead name={name} />
       <main>
-        {problem === null ? (
-          <p className="waiting">Fetching the yard…</p>
-        ) : (
-          <Trouble problem={problem} onAgain={onAgain} />
-        )}
+        <Awaited problem={problem} onAgain={onAgain} />
       </main>
     </>
   );

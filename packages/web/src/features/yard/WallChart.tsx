@@ -1,5 +1,4 @@
 import type { Chart } from '@hitchwright/core/handover';
-import type { YardDocument } from '@hitchwright/core/records';
 import type { ChartFormat } from '@hitchwright/print/pure';
 import { useEffect, useRef, useState } from 'react';
 import { download } from '../../app/download.ts';
@@ -10,7 +9,7 @@ import { useChartMaker } from '../handover/useMaker.ts';
 import type { AnswerBook } from './answerBook.ts';
 import { nameOf } from './sampleYard.ts';
 import { useWallChart, type WallChartDesk } from './useWallChart.ts';
-import { useYardInView } from './yardInView.ts';
+import { useYardInView, type YardPart } from './yardInView.ts';
 import '../handover/handover.css';
 import './wallChart.css';
 
@@ -46,20 +45,20 @@ type Which = 'this' | 'every';
 function Making({ desk }: { readonly desk: WallChartDesk }) {
   const view = useYardInView();
   const [which, setWhich] = useState<Which>('this');
-  const [hasMore, setMore] = useState(false);
-  const yardWanted = async (): Promise<YardDocument> => {
-    setMore(false);
-    if (which === 'this') return { ...view.yard, tractors: [view.tractor] };
-    const every = await view.everyTractor();
-    setMore(every.hasMore);
-    return every.yard;
+  const partWanted = async (): Promise<YardPart> =>
+    which === 'every'
+      ? await view.everyTractor()
+      : { yard: { ...view.yard, tractors: [view.tractor] }, leftOut: view.leftOut };
+  const choose = (next: Which): void => {
+    setWhich(next);
+    desk.forget();
   };
   const isRunning = desk.state.at === 'running';
   return (
     <section className="hand-over-part" aria-label="Make the chart">
       <p>
         Every implement with every coupler and without one, to hang up: what goes on, and the first reason why not.
-        {view.isPart ? ' It takes in what is shown here only; the yard has more.' : ''}
+        {view.leftOut.length > 0 ? ' It takes in what is shown here only; the yard has more.' : ''}
       </p>
       <div className="hand-over-fields">
         <label>
@@ -67,7 +66,7 @@ function Making({ desk }: { readonly desk: WallChartDesk }) {
           <select
             value={which}
             disabled={isRunning}
-            onChange={({ target }) => setWhich(target.value === 'every' ? 'every' : 'this')}
+            onChange={({ target }) => choose(target.value === 'every' ? 'every' : 'this')}
           >
             <option value="this">{nameOf(view.tractor, 'This one')}</option>
             <option value="every">Every tractor</option>
@@ -75,14 +74,13 @@ function Making({ desk }: { readonly desk: WallChartDesk }) {
         </label>
       </div>
       <ChartState desk={desk} />
-      {hasMore ? <p>Of the first twelve tractors; there are more.</p> : null}
       <div className="hand-over-actions">
         {isRunning ? (
           <button type="button" onClick={desk.stop}>
             Stop
           </button>
         ) : (
-          <button type="button" className="button-solid" onClick={() => desk.make(yardWanted)}>
+          <button type="button" className="button-solid" onClick={() => desk.make(partWanted)}>
             {desk.state.at === 'made' ? 'Make it again' : 'Make the chart'}
           </button>
         )}
@@ -119,7 +117,7 @@ function ChartState({ desk: { state } }: { readonly desk: WallChartDesk }) {
         {state.at === 'stopped'
           ? `Stopped${progress === null ? '' : ` at ${done} of ${total}`}. Nothing was kept.`
           : null}
-        {state.at === 'made' ? `${state.chart.countText}.` : null}
+        {state.at === 'made' ? [`${state.chart.countText}.`, ...state.leftOut].join(' ') : null}
       </p>
     </>
   );

@@ -63,6 +63,6 @@ function shownWords({ cursor }: YardAsked, { records, next, more }: FetchedYard)
     isPart && first !== undefined ? `${implement} by name, from ${first} to ${last ?? first}.` : `${implement}.`,
     ...(next === null ? [] : ['There are more.']),
     ...(more.couplers ? [`The first ${records.couplers.length} couplers by name; there are more.`] : []),
-    ...(more.parts === 0 ? [] : [`${more.parts} parts of the shelf are left out: a check takes 60.`]),
+    ...(more.parts === 0 ? [] : [`${more.parts} parts of the shelf are left out: a check takes 60, a yard 1000.`]),
   ].join(' ');
 }

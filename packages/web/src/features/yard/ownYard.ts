@@ -47,15 +47,16 @@ export async function fetchYard({ tractor, cursor, ...words }: YardAsked, every:
 }
 
 /** A fetched yard as the page shows it. */
-export function recordsInView(asked: YardAsked, { yard, records, next, more }: FetchedYard): YardInView {
+export function recordsInView(asked: YardAsked, fetched: FetchedYard): YardInView {
+  const { yard, records } = fetched;
   return {
     yard,
     tractor: yard.tractors[0] ?? {},
     columns: columnsOf(yard),
-    isPart: next !== null || more.couplers || asked.cursor !== null || asked.implements !== '' || asked.couplers !== '',
+    leftOut: leftOutOf(asked, fetched),
     async everyTractor() {
       const all = await fetchYard(asked, true);
-      return { yard: all.yard, hasMore: all.more.tractors };
+      return { yard: all.yard, leftOut: leftOutOf(asked, all) };
     },
     questionAt(row, column) {
       const implement = records.implements[row];
@@ -70,4 +71,22 @@ export function recordsInView(asked: YardAsked, { yard, records, next, more }: F
       };
     },
   };
+}
+
+/** What of the yard is not in a fetched part of it, in sentences. */
+function leftOutOf(asked: YardAsked, { records, next, more }: FetchedYard): string[] {
+  const [first, last] = [records.implements[0]?.name, records.implements.at(-1)?.name];
+  const isPage = (next !== null || asked.cursor !== null) && first !== undefined;
+  return [
+    ...(more.tractors === 0 ? [] : [countLeftOut(more.tractors, 'tractor')]),
+    ...(asked.implements === '' ? [] : [`Only implements called “${asked.implements}”.`]),
+    ...(isPage ? [`Only implements from ${first} to ${last ?? first}, by name.`] : []),
+    ...(asked.couplers === '' ? [] : [`Only couplers called “${asked.couplers}”.`]),
+    ...(more.couplers ? [`Only the first ${records.couplers.length} couplers, by name.`] : []),
+    ...(more.parts === 0 ? [] : [countLeftOut(more.parts, 'part')]),
+  ];
+}
+
+function countLeftOut(count: number, what: 'tractor' | 'part'): string {
+  return count === 1 ? `1 ${what} is left out.` : `${count} ${what}s are left out.`;
 }

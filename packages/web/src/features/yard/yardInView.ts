@@ -6,21 +6,18 @@ import { nameOf, sampleYard } from './sampleYard.ts';
 /** Couplers of a table: none, then each of the yard. */
 export type Columns = readonly (SetupDocument | null)[];
 
-/** Every tractor of a yard, and whether there are more than anybody waits for. */
-interface EveryTractor {
+/** A yard, and what of the whole yard is not in it, in sentences. */
+export interface YardPart {
   readonly yard: YardDocument;
-  readonly hasMore: boolean;
+  readonly leftOut: readonly string[];
 }
 
 /** What a yard page shows: one tractor with couplers, implements and shelf. */
-export interface YardInView {
-  readonly yard: YardDocument;
+export interface YardInView extends YardPart {
   readonly tractor: SetupDocument;
   readonly columns: Columns;
-  /** Implements or couplers of the yard are not in view. */
-  readonly isPart: boolean;
   /** The same yard with its other tractors. */
-  everyTractor(): Promise<EveryTractor>;
+  everyTractor(): Promise<YardPart>;
   /** The question of a cell by the yard’s records; null where it is not made of them. */
   questionAt(row: number, column: number): YardQuestion | null;
 }
@@ -31,8 +28,8 @@ export function sampleInView(tractor: SetupDocument): YardInView {
     yard: sampleYard,
     tractor,
     columns: columnsOf(sampleYard),
-    isPart: false,
-    everyTractor: () => Promise.resolve({ yard: sampleYard, hasMore: false }),
+    leftOut: [],
+    everyTractor: () => Promise.resolve({ yard: sampleYard, leftOut: [] }),
     questionAt: () => null,
   };
 }
