@@ -15,7 +15,7 @@ test('a cell of the yard opens its check', async ({ page }) => {
 });
 
 test('the yard is worked out row by row and can be stopped', async ({ page }) => {
-  test.setTimeout(90_000);
+  test.setTimeout(180_000);
   await page.goto(site('yard'));
   const progress = page.getByRole('region', { name: 'Progress' });
   await page.getByRole('button', { name: 'Stop' }).click();
