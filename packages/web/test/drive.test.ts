@@ -35,7 +35,7 @@ test('the snow blower does not run as it stands: the answer and the notes name t
 test('what nobody said to be driven is asked in one click, and the link carries the answer', async ({ page }) => {
   await page.goto(site(unplaced()));
   await expect(runs(page)).toContainText('say whether a shaft drives it');
-  await expect(page.locator('.unchecked')).toContainText(/drive and \d+ limits? not checked/i);
+  await expect(page.locator('.unchecked')).toContainText(/Drive and \d+ limits? not checked/);
   await expect(verdict(page).getByRole('heading')).toHaveText('Measure first');
   await expect(page.getByText('Not known yet: whether a drive shaft drives the implement.').first()).toBeVisible();
   await expect(page.getByText('Overlap while it turns')).toHaveCount(0);

@@ -51,6 +51,6 @@ export { readReply, readRequest, type MeasuringReply, type MeasuringRequest } fr
 export { readValue } from './readValue.ts';
 export { setByNature } from './settable.ts';
 export { leafRules } from './leafSchema.ts';
-export { setupSchema } from './setupSchema.ts';
+export { mostParts, setupSchema } from './setupSchema.ts';
 export type { Bound, FieldRule, Provenance, Setting, Value } from './value.ts';
 export { setupFrom, yardErrors, type YardDocument } from './yard.ts';

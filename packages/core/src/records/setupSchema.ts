@@ -21,6 +21,9 @@ import { partSchema } from './partSchema.ts';
 import { shaftSchema } from './shaftSchema.ts';
 import type { FieldRule } from './value.ts';
 
+/** How many parts a setup takes [parts]. */
+export const mostParts = 60;
+
 const cache = new Map<UnitSystem, ReturnType<typeof build>>();
 
 /**
@@ -53,7 +56,7 @@ function build(assume: UnitSystem) {
         steeringShare: z.optional(z.enum(steeringRuleNames)),
       }),
     ),
-    parts: z.optional(z.array(partSchema(assume)).check(z.maxLength(60))),
+    parts: z.optional(z.array(partSchema(assume)).check(z.maxLength(mostParts))),
   });
 }
 

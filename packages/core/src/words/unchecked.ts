@@ -1,4 +1,5 @@
 import type { Finding } from '../engine/findings/index.ts';
+import { sentenceCase } from './sentenceCase.ts';
 
 /**
  * Nobody said whether a shaft drives the implement: every check of the drive waits for that one word.
@@ -11,7 +12,7 @@ export function waitsForDriven({ status, reason }: Finding): boolean {
 }
 
 /**
- * `3 limits not checked`, `drive and 1 limit not checked`.
+ * `3 limits not checked`, `Drive and 1 limit not checked`.
  *
  * @param findings the findings of an answer [list]
  * @returns a few words; null where everything was checked [text]
@@ -22,5 +23,5 @@ export function uncheckedText(findings: readonly Finding[]): string | null {
     ...(findings.some(waitsForDriven) ? ['drive'] : []),
     ...(limits === 0 ? [] : [`${limits} ${limits === 1 ? 'limit' : 'limits'}`]),
   ];
-  return what.length === 0 ? null : `${what.join(' and ')} not checked`;
+  return what.length === 0 ? null : sentenceCase(`${what.join(' and ')} not checked`);
 }

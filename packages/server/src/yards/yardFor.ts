@@ -1,4 +1,4 @@
-import type { SetupDocument, YardDocument } from '@hitchwright/core/records';
+import { mostParts, type SetupDocument, type YardDocument } from '@hitchwright/core/records';
 import type { Page, RecordKind, Store, YardRecord } from '@hitchwright/store';
 import { mostPairings } from '../charts/held.ts';
 import { mostPartsOfYard } from '../schemas/charts.ts';
@@ -43,8 +43,6 @@ export interface YardOf {
 /** Tractors and couplers of one yard: as many columns as a table has room for, as many tractors as anybody waits for. */
 const mostTractors = 12;
 const mostCouplers = 8;
-/** How many parts a setup takes. */
-const mostParts = 60;
 
 /**
  * The yard around one tractor: its couplers and implements by name, and what lies on the shelf for them. What is invented never stands among

@@ -1,12 +1,10 @@
-import type { SetupDocument } from '@hitchwright/core/records';
+import { mostParts, type SetupDocument } from '@hitchwright/core/records';
 import type { Queries } from '../database/database.ts';
 import { documentOf } from '../records/document.ts';
 import type { Fields } from '../records/kinds.ts';
 import { layered, shelfOf, type Layered, type Shelf } from './layers.ts';
 import type { SetupRefs } from './refs.ts';
 
-/** How many parts a setup takes. */
-const mostParts = 60;
 const partKinds = ['part', 'weight', 'shaft'];
 
 /** What is invented is offered with what is invented, and never with what is not: the shelf of a machine; all of it where no machine is named. */

@@ -1,5 +1,6 @@
 import { useMutation } from '@tanstack/react-query';
-import { useEffect, useRef, useState } from 'react';
+import { useState } from 'react';
+import { Dialog } from '../../app/Dialog.tsx';
 import { usePreferences } from '../../app/preferences.ts';
 import { Trouble } from '../../app/server/Trouble.tsx';
 import { onceOf, said, yard } from '../../app/server/yard.ts';
@@ -17,20 +18,12 @@ interface SaveAnswerProps {
 
 /** Keeps an answer with the customer it was given to: it is checked again whenever a value it rests on changes. */
 export function SaveAnswer({ asked, onClose }: SaveAnswerProps) {
-  const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => dialog.current?.showModal(), []);
   return (
-    <dialog ref={dialog} className="save-answer" aria-labelledby="save-title" onClose={onClose}>
+    <Dialog title="Save the answer" className="save-answer" onClose={onClose}>
       <YardQueries>
-        <div className="save-head">
-          <h2 id="save-title">Save the answer</h2>
-          <button type="button" className="quiet" onClick={() => dialog.current?.close()}>
-            Close
-          </button>
-        </div>
         <SaveForm asked={asked} />
       </YardQueries>
-    </dialog>
+    </Dialog>
   );
 }
 

@@ -1,6 +1,7 @@
 import type { SetupDocument } from '@hitchwright/core/records';
-import { lazy, Suspense, useState } from 'react';
-import { hasYard } from '../../app/server/hasYard.ts';
+import { lazy, useState } from 'react';
+import { DialogButton } from '../../app/DialogButton.tsx';
+import { RecordsLink } from '../../app/server/RecordsLink.tsx';
 import type { SidePanel } from './Sheet.tsx';
 import type { YardQuestion } from './usePicked.ts';
 
@@ -21,50 +22,20 @@ export function CheckActions({ document, asked }: CheckActionsProps) {
       <a className="quiet" href="#yard">
         Yard
       </a>
-      {hasYard ? (
-        <a className="quiet" href="#records">
-          Records
-        </a>
-      ) : null}
-      {asked === null ? null : <SaveButton asked={asked} />}
+      <RecordsLink />
+      {asked === null ? null : (
+        <DialogButton label="Save the answer" className="quiet">
+          {(close) => <SaveAnswer asked={asked} onClose={close} />}
+        </DialogButton>
+      )}
       {document === null ? null : (
         <>
-          <HandOverButton document={document} />
+          <DialogButton label="Hand over" className="quiet">
+            {(close) => <HandOver document={document} onClose={close} />}
+          </DialogButton>
           <SendButton className="quiet desk-only" />
         </>
       )}
-    </>
-  );
-}
-
-function HandOverButton({ document }: { readonly document: SetupDocument }) {
-  const [isOpen, setOpen] = useState(false);
-  return (
-    <>
-      <button type="button" className="quiet" aria-haspopup="dialog" onClick={() => setOpen(true)}>
-        Hand over
-      </button>
-      {isOpen ? (
-        <Suspense fallback={null}>
-          <HandOver document={document} onClose={() => setOpen(false)} />
-        </Suspense>
-      ) : null}
-    </>
-  );
-}
-
-function SaveButton({ asked }: { readonly asked: YardQuestion }) {
-  const [isOpen, setOpen] = useState(false);
-  return (
-    <>
-      <button type="button" className="quiet" aria-haspopup="dialog" onClick={() => setOpen(true)}>
-        Save the answer
-      </button>
-      {isOpen ? (
-        <Suspense fallback={null}>
-          <SaveAnswer asked={asked} onClose={() => setOpen(false)} />
-        </Suspense>
-      ) : null}
     </>
   );
 }

@@ -1,8 +1,8 @@
 import { ErrorWords } from '../check/ErrorList.tsx';
-import type { Making } from './useMaker.ts';
+import type { Problem } from './made.ts';
 
 /** Why something was not made, and what would help. */
-export function ProblemNote({ desk: { problem } }: { readonly desk: Pick<Making<unknown>, 'problem'> }) {
+export function ProblemNote({ problem }: { readonly problem: Problem | null }) {
   if (problem === null) return null;
   return (
     <div className="hand-over-problem" role="alert">

@@ -1,8 +1,8 @@
 import type { Chart } from '@hitchwright/core/handover';
 import type { ChartFormat } from '@hitchwright/print/pure';
-import { useEffect, useRef, useState } from 'react';
+import { useState } from 'react';
+import { Dialog } from '../../app/Dialog.tsx';
 import { download } from '../../app/download.ts';
-import { ErrorWords } from '../check/ErrorList.tsx';
 import { PaperChoice } from '../handover/PaperChoice.tsx';
 import { ProblemNote } from '../handover/ProblemNote.tsx';
 import { useChartMaker } from '../handover/useMaker.ts';
@@ -20,22 +20,12 @@ interface WallChartProps {
 
 /** The wall chart of the yard: made pairing by pairing, then printed or kept. */
 export function WallChart({ book, onClose }: WallChartProps) {
-  const dialog = useRef<HTMLDialogElement>(null);
   const desk = useWallChart(book);
-  useEffect(() => dialog.current?.showModal(), []);
   return (
-    <dialog ref={dialog} className="hand-over wall-chart" aria-labelledby="wall-chart-title" onClose={onClose}>
-      <div className="hand-over-top">
-        <div className="hand-over-head">
-          <h2 id="wall-chart-title">Wall chart</h2>
-          <button type="button" className="quiet" onClick={() => dialog.current?.close()}>
-            Close
-          </button>
-        </div>
-      </div>
+    <Dialog title="Wall chart" className="hand-over wall-chart" onClose={onClose}>
       <Making desk={desk} />
       {desk.state.at === 'made' ? <Made chart={desk.state.chart} /> : null}
-    </dialog>
+    </Dialog>
   );
 }
 
@@ -90,21 +80,7 @@ function Making({ desk }: { readonly desk: WallChartDesk }) {
 }
 
 function ChartState({ desk: { state } }: { readonly desk: WallChartDesk }) {
-  if (state.at === 'errors' || state.at === 'fault')
-    return (
-      <div className="wall-chart-problem" role="alert">
-        <p>
-          <b>It could not be made.</b> {state.at === 'fault' ? state.message : null}
-        </p>
-        {state.at === 'errors'
-          ? state.errors.map((error) => (
-              <p key={`${error.path} ${error.code}`}>
-                <b>{error.path}</b> <ErrorWords error={error} />
-              </p>
-            ))
-          : null}
-      </div>
-    );
+  if (state.at === 'problem') return <ProblemNote problem={state.problem} />;
   const progress = state.at === 'running' || state.at === 'stopped' ? state.progress : null;
   const { done, total } = progress ?? { done: 0, total: 0 };
   return (
@@ -133,7 +109,7 @@ function Made({ chart }: { readonly chart: Chart }) {
   return (
     <section className="hand-over-part" aria-labelledby="wall-chart-made">
       <h3 id="wall-chart-made">Print or keep it</h3>
-      <ProblemNote desk={desk} />
+      <ProblemNote problem={desk.problem} />
       <div className="hand-over-fields">
         <PaperChoice desk={desk} />
       </div>

@@ -1,4 +1,5 @@
 import { lazy, Suspense, useMemo, useState } from 'react';
+import { DialogButton } from '../../app/DialogButton.tsx';
 import { useMedia } from '../../app/media.ts';
 import { useBook, type AnswerBook } from './answerBook.ts';
 import { nameOf } from './sampleYard.ts';
@@ -50,7 +51,7 @@ function Tables() {
             </button>
           ))}
         </div>
-        <WallChartButton book={book} />
+        <DialogButton label="Wall chart">{(close) => <WallChart book={book} onClose={close} />}</DialogButton>
       </div>
       <div hidden={table !== 'implements'}>
         <ImplementGrid book={book} chosen={chosen} onChoose={setChosen} />
@@ -61,22 +62,6 @@ function Tables() {
             <ShaftPart chosen={chosen} onChoose={setChosen} />
           </Suspense>
         </div>
-      ) : null}
-    </>
-  );
-}
-
-function WallChartButton({ book }: { readonly book: AnswerBook }) {
-  const [isOpen, setOpen] = useState(false);
-  return (
-    <>
-      <button type="button" aria-haspopup="dialog" onClick={() => setOpen(true)}>
-        Wall chart
-      </button>
-      {isOpen ? (
-        <Suspense fallback={null}>
-          <WallChart book={book} onClose={() => setOpen(false)} />
-        </Suspense>
       ) : null}
     </>
   );

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Header } from '../../app/Header.tsx';
-import { hasYard } from '../../app/server/hasYard.ts';
+import { RecordsLink } from '../../app/server/RecordsLink.tsx';
 import type { Choice, OnlyFrom, Picked } from '../question/choices.ts';
 import { SearchPanel } from '../question/SearchPanel.tsx';
 
@@ -22,11 +22,7 @@ export function YardHead({ name, only, onChoose }: YardHeadProps) {
           <a className="quiet" href="#">
             One check
           </a>
-          {hasYard ? (
-            <a className="quiet" href="#records">
-              Records
-            </a>
-          ) : null}
+          <RecordsLink />
         </>
       }
     >

@@ -1,8 +1,8 @@
 import { chartSteps, type Chart, type ChartProgress } from '@hitchwright/core/handover';
-import type { InputError } from '@hitchwright/core/records';
 import { useEffect, useRef, useState } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
 import { today } from '../../app/today.ts';
+import type { Problem } from '../handover/made.ts';
 import type { AnswerBook } from './answerBook.ts';
 import type { YardPart } from './yardInView.ts';
 
@@ -11,8 +11,7 @@ type WallChartState =
   | { readonly at: 'start' }
   | { readonly at: 'running' | 'stopped'; readonly progress: ChartProgress | null }
   | { readonly at: 'made'; readonly chart: Chart; readonly leftOut: readonly string[] }
-  | { readonly at: 'errors'; readonly errors: readonly InputError[] }
-  | { readonly at: 'fault'; readonly message: string };
+  | { readonly at: 'problem'; readonly problem: Problem };
 
 const start: WallChartState = { at: 'start' };
 
@@ -51,9 +50,14 @@ export function useWallChart(book: AnswerBook): WallChartDesk {
         step = steps.next(cell);
       }
       const { value } = step;
-      show(value.ok ? { at: 'made', chart: value.chart, leftOut } : { at: 'errors', errors: value.errors });
+      show(
+        value.ok
+          ? { at: 'made', chart: value.chart, leftOut }
+          : { at: 'problem', problem: { kind: 'errors', errors: value.errors } },
+      );
     } catch (problem) {
-      show({ at: 'fault', message: problem instanceof Error ? problem.message : String(problem) });
+      const message = problem instanceof Error ? problem.message : String(problem);
+      show({ at: 'problem', problem: { kind: 'fault', message } });
     }
   };
   return {
