@@ -114,7 +114,7 @@ test('the page is never held up while it is made', async ({ page }) => {
     }).observe({ type: 'longtask' });
   });
   await chartOn(page).getByRole('button', { name: 'Make the chart' }).click();
-  await expect(chartOn(page).getByRole('status')).toHaveText(/^1\d of 85$/, { timeout: 45_000 });
+  await expect(chartOn(page).getByRole('status')).toHaveText(/^[1-9]\d of 85$/, { timeout: 45_000 });
   const longest = await page.evaluate(() => (globalThis as unknown as { seen: { longest: number } }).seen.longest);
   expect(longest).toBeLessThan(500);
 });

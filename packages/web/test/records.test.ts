@@ -101,12 +101,14 @@ test('choices that are numbers or yes and no are kept as such, and what was chos
   await page.getByLabel('Name').fill('Harl driven rake');
   await page.getByLabel('does a drive shaft drive it?').selectOption('yes');
   await page.getByRole('button', { name: 'Make the record' }).click();
+  await expect(page.getByLabel('Implement: Harl driven rake')).toBeVisible();
   await expect(page.getByLabel('does a drive shaft drive it?')).toHaveValue('yes');
   await page.goto(`${yard.address}#new=tractor`);
   await page.getByLabel('Name').fill('Pellin frame');
   await page.getByLabel('category stamped or sold as').selectOption('2');
   await page.getByLabel('What it is').selectOption('coupler');
   await page.getByRole('button', { name: 'Make the record' }).click();
+  await expect(page.getByLabel('Coupler: Pellin frame')).toBeVisible();
   await expect(page.getByLabel('kind of coupler')).toHaveValue('uFrame');
   await expect(page.getByLabel('category stamped or sold as')).toHaveValue('');
 });

@@ -18,15 +18,12 @@ export function ChooseFile() {
   const [isOver, setOver] = useState(false);
   const opening = useMutation({
     mutationFn: async (sent: File) => asImport(await opened(sent)),
-    onSuccess: (state) => {
-      client.setQueryData(['import', state.id], state);
-      location.hash = `import=${encodeURIComponent(state.id)}`;
-    },
+    onSuccess: (state) => client.setQueryData(['import', state.id], state),
   });
   const take = (chosen: File | undefined): void => {
     if (chosen === undefined || opening.isPending) return;
     setFile(chosen);
-    opening.mutate(chosen);
+    opening.mutate(chosen, { onSuccess: ({ id }) => (location.hash = `import=${encodeURIComponent(id)}`) });
   };
   const drag = (event: DragEvent, over: boolean): void => {
     event.preventDefault();

@@ -48,7 +48,6 @@ function NewRecord({ first, base }: NewRecordProps) {
       };
       return onceOf(json, (key) => said(yard.records.$post({ header: { 'idempotency-key': key }, json })));
     },
-    onSuccess: ({ id }) => (location.hash = `#record=${id}`),
   });
   /** What was chosen for another kind says nothing of this one. */
   const choose = (next: Kind): void => {
@@ -63,7 +62,8 @@ function NewRecord({ first, base }: NewRecordProps) {
       className="sheet new-record"
       onSubmit={(event) => {
         event.preventDefault();
-        if (isReady) make.mutate();
+        // Only while it still stands here: who has gone elsewhere is not called away.
+        if (isReady) make.mutate(undefined, { onSuccess: ({ id }) => (location.hash = `#record=${id}`) });
       }}
     >
       <label className="reading-labelled">

@@ -60,14 +60,14 @@ function WholeRecord({ desk }: { readonly desk: RecordDesk }) {
   const { record, remove } = desk;
   const copy = useMutation({
     mutationFn: () => copied(record, `${record.name.slice(0, 190)}, copy`),
-    onSuccess: ({ id }) => (location.hash = `#record=${id}`),
   });
+  const copyAndOpen = (): void => copy.mutate(undefined, { onSuccess: ({ id }) => (location.hash = `#record=${id}`) });
   const isModel = record.kind === 'tractor' || record.kind === 'coupler' || record.kind === 'implement';
   return (
     <>
       <Trouble problem={copy.error} />
       <div className="button-row">
-        <button type="button" disabled={copy.isPending} onClick={() => copy.mutate()}>
+        <button type="button" disabled={copy.isPending} onClick={copyAndOpen}>
           Make a copy
         </button>
         {isModel ? (
