@@ -109,7 +109,7 @@ function tried(trials: Trials, before: readonly Finding[], candidate: Candidate)
   const touched = before.filter(({ id }) => reached.has(id));
   if (touched.some((finding) => isWorse(finding, reached.get(finding.id)))) return null;
   if (!touched.some((finding) => isToCure(finding) && isMet(reached.get(finding.id)))) return null;
-  const after = trials.findingsWith([candidate]);
+  const after = trials.allWith([candidate]);
   if (after === null || before.some((finding, i) => isWorse(finding, after[i]))) return null;
   const cures = before.filter((finding, i) => isToCure(finding) && isMet(after[i])).map(({ id }) => id);
   return cures.length === 0 ? null : { candidate, cures };

@@ -1,20 +1,8 @@
-import { readSetup, withEdits, type Setup, type SetupDocument } from '../../records/index.ts';
-import { judgeLines, type CheckId, type Finding } from '../findings/index.ts';
+import type { SetupDocument } from '../../records/index.ts';
+import type { CheckId, Finding, Standing } from '../findings/index.ts';
 import type { Candidate } from './candidate.ts';
-import { prepareSetup, type Scope } from './judgeSetup.ts';
-
-/** Parts of a setup that can be judged by themselves, the quickest first. What fails in a part fails in the whole. */
-const parts = ['joints', 'balance', 'lift', 'drive'] as const;
-
-/** One of `parts`. */
-type Part = (typeof parts)[number];
-
-/** What a change reaches beyond the joints themselves, by the field that it changes; anything else may reach all of it. */
-const reaches: readonly (readonly [RegExp, readonly Part[]])[] = [
-  [/^shaft(\.|$)|^tractor\.stubBehindAxle$/, ['drive']],
-  [/^tractor\.(frontWeightMass|wheelWeightMass|loader)$/, ['balance']],
-  [/(Bushing(Inside|Outside|Length)|\.clevisGap)$/, ['joints']],
-];
+import { openJudgedSets } from './judgedSets.ts';
+import { canReach, partOf, parts, type Part } from './reach.ts';
 
 /**
  * What is asked of a set: that everything holds with it, or only that nothing is shown to fail, so that readings may yet show
@@ -28,10 +16,10 @@ export interface Trials {
   readonly leftWith: (set: readonly Candidate[], demand: Demand) => readonly Left[] | null;
   /** The same of one check by itself, as far as it shows in its own part. */
   readonly leftOf: (id: CheckId) => (set: readonly Candidate[], demand: Demand) => readonly Left[] | null;
-  /** Every finding with some candidates applied; null where they can’t be applied together. */
-  readonly findingsWith: (set: readonly Candidate[]) => readonly Finding[] | null;
-  /** What the parts that one candidate reaches come to with it alone; null where it can’t be applied. */
-  readonly reachedBy: (candidate: Candidate) => ReadonlyMap<CheckId, Finding> | null;
+  /** How every check stands with some candidates applied; null where they can’t be applied together. */
+  readonly allWith: (set: readonly Candidate[]) => readonly Standing[] | null;
+  /** What the parts that one candidate reaches come to with it alone; null where it can’t be applied, or meets no failure even by itself. */
+  readonly reachedBy: (candidate: Candidate) => ReadonlyMap<CheckId, Standing> | null;
   /** Setups judged so far, wholly or in part. */
   readonly spent: () => number;
 }
@@ -50,43 +38,35 @@ export interface Left {
  * @returns trials [record]
  */
 export function openTrials(document: SetupDocument, before: readonly Finding[]): Trials {
-  const judged = new Map<string, readonly Finding[] | null>();
-  const numbers = new Map<Candidate, number>();
+  const judged = openJudgedSets(document);
   const was = new Map(before.map((finding) => [finding.id, finding]));
-  let spent = 0;
-  const numberOf = (candidate: Candidate): number => {
-    const number = numbers.get(candidate) ?? numbers.size;
-    numbers.set(candidate, number);
-    return number;
-  };
-  const findings = (set: readonly Candidate[], scope: Scope): readonly Finding[] | null => {
-    const that = scope === 'everything' ? set : set.filter((candidate) => canReach(candidate, scope));
-    const key = `${scope} ${that
-      .map(numberOf)
-      .sort((a, b) => a - b)
-      .join(' ')}`;
-    const found = judged.get(key);
-    if (found !== undefined) return found;
-    spent += 1;
-    const setup = setupWith(document, that);
-    const made = setup === null ? null : judgeLines(prepareSetup(setup, scope), { thresholds: false }).findings;
-    judged.set(key, made);
-    return made;
-  };
+  const toCure = before.filter(isToCure).map(({ id }) => id);
   const isLeft =
     (demand: Demand) =>
-    (finding: Finding): boolean =>
+    (finding: Standing): boolean =>
       unsatisfied[demand](was.get(finding.id), finding);
+  /** What is to be cured is asked for by itself first: what is left so is left in the part as well. */
+  const leftIn = (
+    part: Part,
+    ids: readonly CheckId[],
+    set: readonly Candidate[],
+    demand: Demand,
+  ): Standing[] | null => {
+    const alone = ids.flatMap((id) => judged.alone(set, part, id) ?? []).filter(isLeft(demand));
+    return alone.length > 0 ? alone : (judged.all(set, part)?.filter(isLeft(demand)) ?? null);
+  };
   return {
     leftWith: (set, demand) => {
       for (const part of parts) {
-        const left = findings(set, part)?.filter(isLeft(demand)) ?? null;
+        const ids = toCure.filter((id) => partOf(id) === part);
+        const left = leftIn(part, ids, set, demand);
         if (left === null) return null;
-        if (left.length > 0) return left.map((finding) => leftIn(part, finding));
+        if (left.length > 0) return left.map((finding) => helped(part, finding));
       }
       // What fails only together fails by a setting that is shared: anything may help.
       return (
-        findings(set, 'everything')
+        judged
+          .all(set, 'everything')
           ?.filter(isLeft(demand))
           .map(({ id }) => ({ id, mayHelp: () => true })) ?? null
       );
@@ -94,26 +74,22 @@ export function openTrials(document: SetupDocument, before: readonly Finding[]):
     leftOf: (id) => (set, demand) => {
       const part = partOf(id);
       return (
-        findings(set, part)
-          ?.filter((finding) => finding.id === id && isLeft(demand)(finding))
-          .map((finding) => leftIn(part, finding)) ?? null
+        leftIn(part, [id], set, demand)
+          ?.filter((finding) => finding.id === id)
+          .map((finding) => helped(part, finding)) ?? null
       );
     },
-    findingsWith: (set) => findings(set, 'everything'),
+    allWith: (set) => judged.all(set, 'everything'),
     reachedBy: (candidate) => {
-      const all = parts.filter((part) => canReach(candidate, part)).map((part) => findings([candidate], part));
+      const reached = parts.filter((part) => canReach(candidate, part));
+      const meets = (part: Part): boolean =>
+        toCure.some((id) => partOf(id) === part && isMet(judged.alone([candidate], part, id)));
+      if (!reached.some(meets)) return null;
+      const all = reached.map((part) => judged.all([candidate], part));
       return all.includes(null) ? null : new Map(all.flatMap((one) => one ?? []).map((one) => [one.id, one]));
     },
-    spent: () => spent,
+    spent: judged.spent,
   };
-}
-
-/** The part that a check is judged in. */
-function partOf(id: CheckId): Part {
-  const group = id.slice(0, id.indexOf('.'));
-  if (group === 'shaft') return 'drive';
-  if (group === 'balance') return 'balance';
-  return ['pickUp', 'work', 'contact', 'lift'].includes(group) || id === 'front.topLink' ? 'lift' : 'joints';
 }
 
 const lowerPins = /\.(lower(Pin|Bushing)|pinBall|shoulder|standOut|pinsPoint)/;
@@ -148,7 +124,7 @@ const helpedBy: Readonly<Partial<Record<CheckId, RegExp | null>>> = {
 };
 
 /** What fails by a setting that it shares is helped by whatever helps one of those that it shares it with. */
-function leftIn(part: Part, { id, conflictsWith }: Finding): Left {
+function helped(part: Part, { id, conflictsWith }: Standing): Left {
   const helps = (candidate: Candidate, check: CheckId): boolean => {
     const field = helpedBy[check];
     if (field === undefined) return canReach(candidate, part);
@@ -157,35 +133,24 @@ function leftIn(part: Part, { id, conflictsWith }: Finding): Left {
   return { id, mayHelp: (candidate) => [id, ...conflictsWith].some((check) => helps(candidate, check)) };
 }
 
-function canReach({ edits }: Candidate, part: Part): boolean {
-  return edits.some(({ path }) => reaches.find(([pattern]) => pattern.test(path))?.[1].includes(part) ?? true);
-}
-
-function setupWith(document: SetupDocument, candidates: readonly Candidate[]): Setup | null {
-  const edits = candidates.flatMap((candidate) => candidate.edits);
-  const isTwice = new Set(edits.map(({ path }) => path)).size < edits.length;
-  const reading = isTwice ? null : readSetup(withEdits(document, edits));
-  return reading?.ok === true ? reading.setup : null;
-}
-
-const unsatisfied: Readonly<Record<Demand, (before: Finding | undefined, after: Finding) => boolean>> = {
+const unsatisfied: Readonly<Record<Demand, (before: Standing | undefined, after: Standing) => boolean>> = {
   holds: (before, after) => before !== undefined && (isWorse(before, after) || (isToCure(before) && !isMet(after))),
   mayHold: (before, after) =>
     before !== undefined && after.status === 'fail' && (isToCure(before) || before.status !== 'fail'),
 };
 
 /** What stands beside the verdict may go on failing: no part is asked to cure it. */
-export function isToCure({ core, status }: Finding): boolean {
+export function isToCure({ core, status }: Standing): boolean {
   return core && status === 'fail';
 }
 
 /** Does a check hold, or is it needed no more? */
-export function isMet(finding: Finding | undefined): boolean {
+export function isMet(finding: Standing | null | undefined): boolean {
   return finding?.status === 'pass' || finding?.status === 'notNeeded';
 }
 
 /** Has a finding become worse? One that failed can’t. */
-export function isWorse(before: Finding, after: Finding | undefined): boolean {
+export function isWorse(before: Standing, after: Standing | undefined): boolean {
   if (before.status === 'fail') return false;
   if (before.status === 'undecided') return after?.status === 'fail';
   return after?.status === 'fail' || after?.status === 'undecided';

@@ -5,19 +5,26 @@ import { planeOf, type Plane } from '../linkage/index.ts';
 import type { BalanceStructure } from './structure.ts';
 
 /** The axle loads at a place of the lift, as steps of a formula [mm, kg]; loads are raw and signed. */
-export interface BalanceSteps extends AxleSteps {
+export interface BalanceSteps extends SharedSteps, SteeringSteps {}
+
+/** What no rule for steering changes. */
+interface SharedSteps extends AxleSteps {
   readonly lift: LiftSteps;
   readonly wheelbase: Step;
   /** What hangs behind, and its moment about the rear axle. */
   readonly behind: Step;
   readonly moment: Step;
-  /** What the front axle has to carry by the chosen rule, and what it carries beyond that. */
-  readonly wanted: Step;
-  readonly spare: Step;
   /** What the front axle carries beyond its share of everything, and the rear axle beyond its own. */
   readonly spareOfTotal: Step;
   readonly rearSpare: Step;
-  /** Front weights, all of them together where they would hang, that would just meet the chosen rule; below zero none are needed. */
+}
+
+/** The front axle by one rule for steering. */
+interface SteeringSteps {
+  /** What it has to carry by the rule, and what it carries beyond that. */
+  readonly wanted: Step;
+  readonly spare: Step;
+  /** Front weights, all of them together where they would hang, that would just meet the rule; below zero none are needed. */
   readonly ballast: Step;
 }
 
@@ -38,47 +45,64 @@ export interface ThroughBalance {
   readonly steps: BalanceSteps;
 }
 
-const known = new Map<string, ThroughBalance>();
+/** One formula serves every rule for steering: what they are taken of is the same. */
+interface Written {
+  readonly formula: Formula;
+  readonly shared: SharedSteps;
+  readonly steering: Readonly<Record<SteeringRuleName, SteeringSteps>>;
+}
 
-/** The formula of the axle loads along a course of the lift; setups of the same structure share it. */
-export function throughBalance(structure: BalanceStructure, course: Course): ThroughBalance {
+const known = new Map<string, Written>();
+
+/** The formula of the axle loads along a course of the lift, with its steps by the chosen rule; setups of the same structure share it. */
+export function throughBalance({ rule, ...structure }: BalanceStructure, course: Course): ThroughBalance {
   const key = `${course} ${JSON.stringify(structure)}`;
   const made = known.get(key) ?? write(structure, course);
   known.set(key, made);
-  return made;
+  return { formula: made.formula, steps: { ...made.shared, ...made.steering[rule] } };
 }
 
-function write(structure: BalanceStructure, course: Course): ThroughBalance {
+/** What decides how the formula is written. */
+type Unruled = Omit<BalanceStructure, 'rule'>;
+
+function write(structure: Unruled, course: Course): Written {
   const writer = openFormula();
-  const steps = balanceSteps(planeOf(writer), structure, course);
-  return { formula: writer.finish(), steps };
-}
-
-function balanceSteps(p: Plane, structure: BalanceStructure, course: Course): BalanceSteps {
+  const p = planeOf(writer);
   const lift = liftSteps(p, structure.lift, course);
   const { behind, moment } = structure.held ? hungBehind(p, lift) : hungLevel(p, structure, lift);
   const loader = loaderOf(p, structure);
   const loads = (fitted: readonly Fitted[]): AxleSteps => axleLoads(p, structure, { behind, moment, fitted });
   const axles = loads([{ mass: p.leaf('frontWeightMass'), ahead: p.leaf('frontWeightAhead') }, ...loader]);
-  const rule = steeringRules(structure.rule);
-  const wantedOf = (of: AxleSteps): Step => {
-    const bases = { tractor: of.base, total: of.total, frontUnladen: of.frontFree };
-    return p.scaled(bases[rule.base], rule.share.value);
-  };
-  const ofTotal = p.scaled(axles.total, steeringRules('ofTotal').share.value);
-  const rearOfTotal = p.scaled(axles.total, rearRules('rearOfTotal').share.value);
-  const wanted = wantedOf(axles);
   const bare = loads(loader);
-  return {
+  const by = (name: SteeringRuleName): SteeringSteps => steeringSteps(p, steeringRules(name), { axles, bare });
+  const steering = { ofTractor: by('ofTractor'), ofTotal: by('ofTotal'), halfOfFront: by('halfOfFront') };
+  const rearOfTotal = p.scaled(axles.total, rearRules('rearOfTotal').share.value);
+  const shared: SharedSteps = {
     lift,
     wheelbase: p.leaf('wheelbase'),
     behind,
     moment,
     ...axles,
+    spareOfTotal: steering.ofTotal.spare,
+    rearSpare: p.subtract(axles.rear, rearOfTotal),
+  };
+  return { formula: writer.finish(), shared, steering };
+}
+
+/** The front axle as it is, and with nothing hung in front of it, by one rule. */
+function steeringSteps(
+  p: Plane,
+  rule: AxleRule<SteeringRuleName>,
+  { axles, bare }: { readonly axles: AxleSteps; readonly bare: AxleSteps },
+): SteeringSteps {
+  const wantedOf = (of: AxleSteps): Step => {
+    const bases = { tractor: of.base, total: of.total, frontUnladen: of.frontFree };
+    return p.scaled(bases[rule.base], rule.share.value);
+  };
+  const wanted = wantedOf(axles);
+  return {
     wanted,
     spare: p.subtract(axles.front, wanted),
-    spareOfTotal: p.subtract(axles.front, ofTotal),
-    rearSpare: p.subtract(axles.rear, rearOfTotal),
     ballast: p.divide(p.subtract(wantedOf(bare), bare.front), gainedBy(p, rule)),
   };
 }
@@ -102,11 +126,7 @@ function hungBehind(p: Plane, { held, riding }: LiftSteps): { behind: Step; mome
 }
 
 /** Everything lifted, standing level, with the lower links level: they reach farthest back then. */
-function hungLevel(
-  p: Plane,
-  { lift: { alone } }: BalanceStructure,
-  { links }: LiftSteps,
-): { behind: Step; moment: Step } {
+function hungLevel(p: Plane, { lift: { alone } }: Unruled, { links }: LiftSteps): { behind: Step; moment: Step } {
   const balls = p.add(links.pivot.x, links.length);
   const pins = p.add(balls, p.leaf('hookBehind'));
   const part = (mass: string, from: Step, behind: string): readonly [mass: Step, at: Step] => [
@@ -144,7 +164,7 @@ interface Loads {
  * Moments about the rear axle. What sits ahead of the front axle is written as standing on it, and beside that as turning
  * about it: the wheelbase is read once.
  */
-function axleLoads(p: Plane, structure: BalanceStructure, { behind, moment, fitted }: Loads): AxleSteps {
+function axleLoads(p: Plane, structure: Unruled, { behind, moment, fitted }: Loads): AxleSteps {
   const sum = (steps: readonly Step[]): Step => steps.reduce((a, b) => p.add(a, b), p.constant(0));
   const inFront = sum(fitted.map(({ mass }) => mass));
   const driver = p.leaf('driverMass');
@@ -166,14 +186,14 @@ function axleLoads(p: Plane, structure: BalanceStructure, { behind, moment, fitt
 }
 
 /** A loader that was weighed with the tractor and is off now weighs against it. */
-function loaderOf(p: Plane, structure: BalanceStructure): Fitted[] {
+function loaderOf(p: Plane, structure: Unruled): Fitted[] {
   const arms = fittedLoader(p, structure).map((mass): Fitted => ({ mass, ahead: p.leaf('loaderAhead') }));
   const load = { mass: p.leaf('loaderLoad'), ahead: p.leaf('loaderLoadAhead') };
   return structure.loader === 'loaded' ? [...arms, load] : arms;
 }
 
 /** The loader as it adds to what was weighed. */
-function fittedLoader(p: Plane, { loader, weighedWithLoader }: BalanceStructure): Step[] {
+function fittedLoader(p: Plane, { loader, weighedWithLoader }: Unruled): Step[] {
   const isOn = loader !== 'absent';
   if (isOn === weighedWithLoader) return [];
   return [isOn ? p.leaf('loaderMass') : p.scaled(p.leaf('loaderMass'), -1)];

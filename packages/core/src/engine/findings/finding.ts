@@ -38,12 +38,18 @@ export interface Threshold {
   readonly fails: readonly Interval[];
 }
 
-/** The result of one check. */
-export interface Finding {
+/** How one check stands. */
+export interface Standing {
   readonly id: CheckId;
   readonly status: FindingStatus;
   /** Core findings decide the verdict; limit findings stand beside it. */
   readonly core: boolean;
+  /** Other checks that can't be met together with this one. */
+  readonly conflictsWith: readonly CheckId[];
+}
+
+/** The result of one check. */
+export interface Finding extends Standing {
   /** Distance to the nearer end of the band at the reported setting; negative by how much it misses [unit]. */
   readonly margin: OpenInterval | null;
   readonly unit: Check['unit'] | null;
@@ -56,6 +62,5 @@ export interface Finding {
   /** Why it is not needed, what it needs to be checked, or the way of mounting that rules it out. */
   readonly reason: Reason | null;
   readonly asks: readonly Threshold[];
-  readonly conflictsWith: readonly CheckId[];
   readonly unresolved: boolean;
 }

@@ -7,15 +7,17 @@ import {
   problemOf,
   rangeOf,
   reader,
+  statusAlone,
   type Box,
   type Check,
   type Field,
   type Judged,
+  type Measured,
   type Reading,
 } from '../proof/index.ts';
 import { width, type Interval } from '../geometry/index.ts';
 import type { CheckId } from './checkIds.ts';
-import type { Driver, Finding, OpenInterval, Reason } from './finding.ts';
+import type { Driver, Finding, OpenInterval, Reason, Standing } from './finding.ts';
 import type { Line, NamedCheck } from './line.ts';
 import { thresholdsOf } from './thresholds.ts';
 
@@ -68,7 +70,41 @@ export function openQuestion(ledger: Ledger, lines: readonly Line<Reason>[]): Qu
  * @returns one finding for each line, in order [mm, deg, kg]
  */
 export function judgeLines(question: Question, depth: Depth): Judgement {
-  const { lines, checks, field } = question;
+  const { judged, setting } = judgedChecks(question);
+  return { findings: question.lines.map((line) => findingOf(line, question, judged, depth)), setting };
+}
+
+/**
+ * Judges every line by proof, as far as how it stands: no margins are worked out.
+ *
+ * @param question lines and what can vary in them [question]
+ * @returns how each line stands, in order [status]
+ */
+export function standingsOf(question: Question): Standing[] {
+  const { judged } = judgedChecks(question);
+  return question.lines.map((line) => {
+    if (line.kind !== 'computed') return settledFinding(line);
+    const { status, conflictsWith } = judged.get(line.id) as Judged;
+    return { id: line.id, core: isCore(line), status, conflictsWith: conflictsWith as readonly CheckId[] };
+  });
+}
+
+/**
+ * How one line of a question stands by itself, whatever the others ask for.
+ *
+ * @param question lines and what can vary in them [question]
+ * @param id the check [id]
+ * @returns how it stands; null where the question has no such line [status]
+ */
+export function standingAlone({ lines, field }: Question, id: CheckId): Standing | null {
+  const line = lines.find((one) => one.id === id);
+  if (line === undefined) return null;
+  if (line.kind !== 'computed') return settledFinding(line);
+  return { id, core: isCore(line), status: statusAlone(line.check, field), conflictsWith: [] };
+}
+
+/** Every check judged, what stands beside the verdict as the core checks have it set. */
+function judgedChecks({ checks, field }: Question): { judged: ReadonlyMap<string, Judged>; setting: Box } {
   const core = judge(checks.filter(isCore), field);
   const settled = settledField(field, reportedSetting(field, core));
   const beside = judge(
@@ -76,8 +112,7 @@ export function judgeLines(question: Question, depth: Depth): Judgement {
     settled,
   );
   const judged = new Map([...core, ...beside].map((one) => [one.check.id, one]));
-  const findings = lines.map((line) => findingOf(line, question, judged, depth));
-  return { findings, setting: reportedSetting(settled, beside) };
+  return { judged, setting: reportedSetting(settled, beside) };
 }
 
 /**
@@ -125,14 +160,18 @@ const blank = {
 } as const;
 
 function findingOf(line: Line<Reason>, question: Question, judged: ReadonlyMap<string, Judged>, depth: Depth): Finding {
+  if (line.kind !== 'computed') return settledFinding(line);
+  return { ...computedFinding(line.check, question, judged.get(line.id) as Judged, depth), core: isCore(line) };
+}
+
+/** The finding of a line that the records settle. */
+function settledFinding(line: Exclude<Line<Reason>, { kind: 'computed' }>): Finding {
   const { id } = line;
   const core = isCore(line) && line.kind !== 'notChecked';
   if (line.kind === 'notNeeded') return { ...blank, id, core, status: 'notNeeded', reason: line.reason };
   if (line.kind === 'notChecked') return { ...blank, id, core, status: 'notChecked', reason: line.needs };
   if (line.kind === 'settled') return { ...blank, id, core, status: line.status, reason: line.reason };
-  if (line.kind === 'ask')
-    return { ...blank, id, core, status: 'undecided', asks: [{ path: line.ask, passes: [], fails: [] }] };
-  return { ...computedFinding(line.check, question, judged.get(id) as Judged, depth), core };
+  return { ...blank, id, core, status: 'undecided', asks: [{ path: line.ask, passes: [], fails: [] }] };
 }
 
 function computedFinding(check: NamedCheck, { ledger, field }: Question, judged: Judged, depth: Depth): Finding {
@@ -154,7 +193,7 @@ function computedFinding(check: NamedCheck, { ledger, field }: Question, judged:
     unit: check.unit,
     quantity: finite(measured.quantity),
     band: { low: endOf(measured.low?.low), high: endOf(measured.high?.high) },
-    side: sideOf(check, judged),
+    side: sideOf(measured, () => check.measure(reader(judged.setting))),
     drivers: drivers.map(driverOf),
     asks,
     conflictsWith: judged.conflictsWith as readonly CheckId[],
@@ -167,8 +206,9 @@ function driverOf({ path, range, origin, basis }: Entry): Driver {
 }
 
 /** The end of the band that is missed at the failing truth, or nearest at the reported setting. */
-function sideOf(check: NamedCheck, judged: Judged): 'low' | 'high' | null {
-  const { quantity, low, high } = check.measure(reader(judged.setting));
+function sideOf(measured: Measured, atSetting: () => Measured): 'low' | 'high' {
+  const hasTwoEnds = measured.low !== null && measured.high !== null;
+  const { quantity, low, high } = hasTwoEnds ? atSetting() : measured;
   if (low === null || high === null) return low === null ? 'high' : 'low';
   const under = low.high - quantity.low;
   const over = quantity.high - high.low;

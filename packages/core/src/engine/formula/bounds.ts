@@ -1,11 +1,10 @@
 import type { Interval } from '../geometry/index.ts';
-import { boundedFrom } from './corners.ts';
 import type { Ranges } from './enclose.ts';
-import { closerBound, firstBound, inward, outward, pieceOf, type First, type Search } from './extremes.ts';
+import { closerBound, firstBound, inward, openBounded, outward, pieceOf, type First, type Search } from './extremes.ts';
 import { Op, stepsFor, type Formula, type Step } from './formula.ts';
 import { openCutter, type Aim, type Cutter } from './refine.ts';
 import { stepsResting } from './resting.ts';
-import { openRooms, type Rooms } from './rooms.ts';
+import { openRooms } from './rooms.ts';
 import { encloseTightly } from './tightly.ts';
 
 /**
@@ -50,7 +49,8 @@ export function openBounder(formula: Formula, places: number): Bounder {
   const stepsOf = remembered((result: Step) => stepsFor(formula, [result]));
   const leavesOf = remembered((result) => leavesIn(formula, stepsOf(result)));
   let cutter: Cutter | null = null;
-  const search: Search = { rooms, stepsOf, cutter: () => (cutter ??= openCutter(formula, stepsOf)) };
+  const bounded = openBounded(rooms, stepsOf);
+  const search: Search = { rooms, stepsOf, bounded, cutter: () => (cutter ??= openCutter(formula, stepsOf)) };
   const lookAt = openLook(search, leavesOf);
   const seenOf = remembered((): Book => new Map());
   return {
@@ -63,14 +63,14 @@ export function openBounder(formula: Formula, places: number): Bounder {
     },
     along: (result, leaves) => {
       lookAt(leaves, result);
-      return alongOf(rooms, stepsOf(result));
+      return alongOf(search, result);
     },
   };
 }
 
 /** Encloses what a result rests on, as far as it is not enclosed for these ranges. */
 function openLook(
-  { rooms, stepsOf }: Search,
+  { rooms, stepsOf, bounded }: Search,
   leavesOf: (result: Step) => readonly number[],
 ): (leaves: readonly Interval[], result: Step) => void {
   const { formula, places } = rooms;
@@ -94,7 +94,10 @@ function openLook(
     lookedAt[result] = changes;
     const fresh = stepsOf(result).filter((step) => isEnclosed[step] === 0);
     encloseTightly(rooms, fresh, stepsOf, ranges);
-    for (const step of fresh) isEnclosed[step] = 1;
+    for (const step of fresh) {
+      isEnclosed[step] = 1;
+      bounded.forget(step);
+    }
   };
 }
 
@@ -236,8 +239,8 @@ function isSame(a: Interval | undefined, b: Interval): boolean {
 }
 
 /** Bounds of a result over each piece. */
-function alongOf(rooms: Rooms, steps: Int32Array): Interval[] {
-  const low = boundedFrom(rooms, steps, { side: 1, alongLift: true }).bounds;
-  const high = boundedFrom(rooms, steps, { side: -1, alongLift: true }).bounds;
+function alongOf({ bounded }: Search, result: Step): Interval[] {
+  const low = bounded.of(result, { side: 1, alongLift: true }).bounds;
+  const high = bounded.of(result, { side: -1, alongLift: true }).bounds;
   return Array.from(low, (end, place) => ({ low: end, high: high[place] as number }));
 }

@@ -14,6 +14,8 @@ export interface Side {
 export interface Bounded {
   readonly bounds: Float64Array;
   readonly values: Float64Array;
+  /** Where along the lift they were taken, 0 to 1. */
+  readonly lanes: Float64Array;
 }
 
 /**
@@ -43,7 +45,7 @@ export function boundedFrom(rooms: Rooms, steps: Int32Array, how: Side): Bounded
         ? innermost(low[i * stride] as number, value - cost, Math.max)
         : innermost(high[i * stride] as number, value + cost, Math.min);
   }
-  return { bounds, values };
+  return { bounds, values, lanes: (spots[laneOf(rooms.formula)] as Float64Array).slice() };
 }
 
 /** Where rows are given, nothing else is asked for. */

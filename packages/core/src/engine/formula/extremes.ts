@@ -1,7 +1,6 @@
 import type { Interval } from '../geometry/index.ts';
 import { boundedFrom, opposite, type Bounded, type Side } from './corners.ts';
 import type { Step } from './formula.ts';
-import { laneOf } from './gradients.ts';
 import { partOf, refined, type Aim, type Cutter, type Part } from './refine.ts';
 import type { Rooms } from './rooms.ts';
 
@@ -10,6 +9,31 @@ export interface Search {
   readonly rooms: Rooms;
   readonly stepsOf: (step: Step) => Int32Array;
   readonly cutter: () => Cutter;
+  readonly bounded: BoundedResults;
+}
+
+/** Results bounded over the box that is enclosed: asked for again, they are not bounded again. */
+export interface BoundedResults {
+  readonly of: (result: Step, how: Side) => Bounded;
+  /** Lets go of a step that was enclosed anew. */
+  readonly forget: (step: Step) => void;
+}
+
+/** Makes room to remember the bounds of results. */
+export function openBounded(rooms: Rooms, stepsOf: (step: Step) => Int32Array): BoundedResults {
+  const known = new Map<Step, (Bounded | undefined)[]>();
+  return {
+    of: (result, how) => {
+      const found = known.get(result) ?? [];
+      known.set(result, found);
+      return (found[placeOf(how)] ??= boundedFrom(rooms, stepsOf(result), how));
+    },
+    forget: (step) => void known.delete(step),
+  };
+}
+
+function placeOf({ side, alongLift }: Side): number {
+  return (side === 1 ? 0 : 1) + (alongLift ? 0 : 2);
 }
 
 /** A bound as it is first found, and a value that the result takes on its way to it, both turned so that less is farther out. */
@@ -29,8 +53,8 @@ export function inward(sense: 1 | -1): Side {
 }
 
 /** The first bound from one side of a result whose steps are enclosed. */
-export function firstBound({ rooms, stepsOf }: Search, result: Step, how: Side): First {
-  const bounded = boundedFrom(rooms, stepsOf(result), how);
+export function firstBound({ bounded: results }: Search, result: Step, how: Side): First {
+  const bounded = results.of(result, how);
   const place = farthestPlace(bounded, how);
   if (!how.alongLift) return firstAt(bounded, how, place);
   const { value } = bounded.values.reduce(
@@ -63,8 +87,8 @@ export function closerBound(search: Search, result: Step, leaves: readonly Inter
 }
 
 /** Every piece of the lift, bounded from outside. */
-function outerParts({ rooms, stepsOf }: Search, result: Step, leaves: readonly Interval[], how: Side): Part[] {
-  const bounded = boundedFrom(rooms, stepsOf(result), how);
+function outerParts({ rooms, bounded: results }: Search, result: Step, leaves: readonly Interval[], how: Side): Part[] {
+  const bounded = results.of(result, how);
   return Array.from(bounded.bounds, (_, place) =>
     partOf(rooms, result, how, place, {
       ranges: [...leaves, pieceOf(place, rooms.places)],
@@ -74,10 +98,10 @@ function outerParts({ rooms, stepsOf }: Search, result: Step, leaves: readonly I
 }
 
 /** The whole box at the one place of the lift whose bound from inside says most. */
-function innerPart({ rooms, stepsOf }: Search, result: Step, leaves: readonly Interval[], how: Side): Part {
-  const bounded = boundedFrom(rooms, stepsOf(result), how);
+function innerPart({ rooms, bounded: results }: Search, result: Step, leaves: readonly Interval[], how: Side): Part {
+  const bounded = results.of(result, how);
   const best = farthestPlace(bounded, how);
-  const at = (rooms.spots[laneOf(rooms.formula)] as Float64Array)[best] as number;
+  const at = bounded.lanes[best] as number;
   return partOf(rooms, result, how, best, {
     ranges: [...leaves, { low: at, high: at }],
     ...firstAt(bounded, how, best),

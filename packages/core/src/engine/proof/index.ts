@@ -10,7 +10,7 @@ export {
   type Term,
 } from './check.ts';
 export { decide, type Decision } from './decide.ts';
-export { judge, problemOf, type Field, type Judged } from './judge.ts';
+export { judge, problemOf, statusAlone, type Field, type Judged } from './judge.ts';
 export {
   atPoint,
   leastCertain,

@@ -70,7 +70,7 @@ function judgeGroup(group: readonly Check[], field: Field): Judged[] {
   const together = new Set(group.filter((check) => leastCertain([check], likely) >= -nearlyZero));
   const alone = group.map((check) => ({
     check,
-    decision: together.has(check) ? passes : decide(problemOf([check], within(field, aloneWork))),
+    decision: together.has(check) ? passes : decideAlone(check, field),
   }));
   const conflicts = conflictsIn(alone, together, within(field, conflictWork));
   const standing = alone.map(({ check, decision }) => {
@@ -91,6 +91,21 @@ function judgeGroup(group: readonly Check[], field: Field): Judged[] {
 }
 
 const passes: Decision = { outcome: 'passes' };
+
+/**
+ * The standing of one check by itself, whatever others it hangs together with.
+ *
+ * @param check the check [its own units]
+ * @param field what can vary [ranges by index]
+ * @returns how it stands [status]
+ */
+export function statusAlone(check: Check, field: Field): Judged['status'] {
+  return statusOf(decideAlone(check, field));
+}
+
+function decideAlone(check: Check, field: Field): Decision {
+  return decide(problemOf([check], within(field, aloneWork)));
+}
 
 /** The best setting for all that a setting can change. What holds there passes, and all of it together. */
 function bestForAll(whole: Problem): Box {
