@@ -61,10 +61,12 @@ export const generalHelp = `hitchwright: will this implement go on that tractor?
       its schema.org data, --bare the block without any style.
 
   hitchwright chart YARD [--json] [--units us|metric] [--tractor NAME]
-                         [--out OUT.html|OUT.pdf] [--paper letter|a4]
-                         [--date DAY]
+                         [--left-out TEXT] [--out OUT.html|OUT.pdf]
+                         [--paper letter|a4] [--date DAY]
       Every implement of a yard with every coupler, tractor by tractor. YARD is
-      a file such as examples/sample-yard.json.
+      a file such as examples/sample-yard.json. Where it is only a part of the
+      yard, --left-out says in sentences what is not in it: the chart says that
+      it is of a part, and this after it.
 
   hitchwright schema
       Prints the JSON Schema of a setup.

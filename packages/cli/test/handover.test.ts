@@ -106,6 +106,20 @@ describe('hitchwright chart', () => {
     expect(readFileSync(join(folder, 'chart.pdf'), 'latin1').startsWith('%PDF')).toBe(true);
     expect(readdirSync(folder).filter((name) => name.startsWith('chart.'))).toEqual(['chart.html', 'chart.pdf']);
   });
+  test('a part of a yard says so, and what is left out, wherever it is charted', () => {
+    const [yard, out] = [written('part.json', bare), join(folder, 'part.html')];
+    const leftOut = ['--left-out', ' 3 tractors are left out. Only implements called “<rake>”. '];
+    const { stdout, status } = run(['chart', yard, ...leftOut, '--out', out]);
+    expect(status).toBe(0);
+    const note = 'A part of the yard. 3 tractors are left out. Only implements called “<rake>”.';
+    expect(stdout.replace(/\s+/g, ' ')).toContain(note);
+    expect(readFileSync(out, 'utf8')).toContain(note.replace('<', '&lt;').replace('>', '&gt;'));
+    const notes = (words: readonly string[]): string[] =>
+      (JSON.parse(run(['chart', yard, '--json', ...words]).stdout) as { notes: string[] }).notes;
+    expect(notes(leftOut)).toContain(note);
+    expect(notes([]).join(' ')).not.toContain('A part of the yard');
+    expect(run(['chart', yard, '--left-out', ' '])).toMatchObject({ status: 2, stdout: '' });
+  });
   test('every error in a yard is listed with its place', () => {
     const broken = written('broken.json', { ...bare, implements: [{ mastHeight: 19 }] });
     const { status, stderr } = run(['chart', broken]);
@@ -123,6 +137,6 @@ describe('hitchwright chart', () => {
 
 test('--help names the commands', () => {
   const { stdout } = run(['--help']);
-  for (const word of ['pinplan FILE', 'listing FILE', 'chart YARD', '--machine', '--tractor'])
+  for (const word of ['pinplan FILE', 'listing FILE', 'chart YARD', '--machine', '--tractor', '--left-out'])
     expect(stdout).toContain(word);
 });

@@ -1,8 +1,10 @@
 import { chartHtml, chartOf, type Chart } from '@hitchwright/core/handover';
 import type { YardDocument } from '@hitchwright/core/records';
+import { StoreTrouble } from '@hitchwright/store';
 import { describe, expect, it } from 'vitest';
 import { holdCharts, mostPairings } from '../src/charts/held.ts';
-import { said, sample, served, until, type Refusal, type Served } from './served.ts';
+import { openServer } from '../src/index.ts';
+import { freshFolder, said, sample, served, until, type Refusal, type Served } from './served.ts';
 
 interface ChartState {
   readonly id: string;
@@ -96,6 +98,27 @@ describe('a wall chart over HTTP', () => {
     await said(here.send('GET', `/api/charts/${waiting.id}/file?format=json`), 404);
   }, 120_000);
 
+  it('says on itself what of the yard is not in it', { timeout: 120_000 }, async () => {
+    const here = await served();
+    const small = {
+      ...yard,
+      tractors: yard.tractors.slice(0, 1),
+      couplers: [],
+      implements: yard.implements.slice(0, 1),
+    };
+    const leftOut = '3 tractors are left out. Only implements called “<rake>”.';
+    const { id } = await begun(here, small, `?leftOut=${encodeURIComponent(` ${leftOut} `)}`);
+    await made(here, id);
+    const { notes } = await said<Chart>(here.send('GET', `/api/charts/${id}/file?format=json`));
+    expect(notes).toContain(`A part of the yard. ${leftOut}`);
+    const page = await (await here.send('GET', `/api/charts/${id}/file?format=html`)).text();
+    expect(page).toContain('A part of the yard. 3 tractors are left out. Only implements called “&lt;rake&gt;”.');
+    for (const wrong of ['', '%20%0A', 'x'.repeat(2001)]) {
+      const { errors } = await said<Refusal>(here.send('POST', `/api/charts?leftOut=${wrong}`, small), 400);
+      expect(errors.map(({ path }) => path)).toEqual(['query.leftOut']);
+    }
+  });
+
   it('is refused with every error of the yard, and where it would take too long', async () => {
     const { send } = await served();
     const refused = (body: unknown, query = ''): Promise<Refusal> =>
@@ -134,6 +157,104 @@ describe('a wall chart over HTTP', () => {
     const page = await here.send('GET', `/api/charts/${id}/file?format=html`);
     expect(page.headers.get('content-security-policy')).toContain("default-src 'none'");
     expect(await page.text()).not.toContain('<script');
+  });
+});
+
+describe('a wall chart that is asked for twice under one Idempotency-Key', () => {
+  const key = { 'idempotency-key': 'chart-1' };
+
+  function asked({ send }: Served, document: object = sample, query = '', headers = key): Promise<Response> {
+    return send('POST', `/api/charts${query}`, document, headers);
+  }
+
+  async function refused(response: Promise<Response>, status: number): Promise<string> {
+    return (await said<Refusal>(response, status)).trouble ?? '';
+  }
+
+  it('is one chart, told as it stands now', { timeout: 120_000 }, async () => {
+    const here = await served();
+    const first = await asked(here, yard);
+    const { id } = await said<ChartState>(first, 202);
+    const done = await made(here, id);
+    const again = await asked(here, yard);
+    expect(again.headers.get('location')).toBe(`/api/charts/${id}`);
+    expect(first.headers.get('location')).toBe(`/api/charts/${id}`);
+    expect(await said(again, 202)).toEqual({ ...done, state: 'done' });
+  });
+
+  it('at the same time is begun once: the places of others stay free', async () => {
+    const here = await served();
+    const all = await Promise.all(Array.from({ length: 6 }, async () => said<ChartState>(asked(here), 202)));
+    expect(new Set(all.map(({ id }) => id)).size).toBe(1);
+    // Four have a place, and this one took one of them.
+    for (let i = 0; i < 3; i += 1) await begun(here, sample);
+    expect(await refused(here.send('POST', '/api/charts', sample), 503)).toBe('busy');
+    // Whoever asks again needs no place.
+    expect((await said<ChartState>(asked(here), 202)).id).toBe(all[0]?.id);
+  });
+
+  it('with another yard, another query or for something else is refused, and nothing is begun', async () => {
+    const here = await served();
+    const { id } = await said<ChartState>(asked(here), 202);
+    expect(await refused(asked(here, yard), 422)).toBe('otherRequest');
+    expect(await refused(asked(here, sample, '?leftOut=Only%20rakes.'), 422)).toBe('otherRequest');
+    expect(await refused(here.send('POST', '/api/records', { kind: 'customer', name: 'Ada' }, key), 422)).toBe(
+      'otherRequest',
+    );
+    await said(here.send('POST', '/api/records', { kind: 'customer', name: 'Ada' }, { 'idempotency-key': 'ada' }), 201);
+    expect(await refused(asked(here, sample, '', { 'idempotency-key': 'ada' }), 422)).toBe('otherRequest');
+    for (let i = 0; i < 3; i += 1) await begun(here, sample);
+    expect((await said<ChartState>(here.send('GET', `/api/charts/${id}`))).state).not.toBe('stopped');
+  });
+
+  it('does not come back once it was let go of', async () => {
+    const here = await served();
+    const { id } = await said<ChartState>(asked(here), 202);
+    await said(here.send('DELETE', `/api/charts/${id}`));
+    const again = await said<Refusal>(asked(here), 409);
+    expect([again.trouble, again.current]).toEqual(['conflict', { id }]);
+    await said(here.send('GET', `/api/charts/${id}`), 404);
+    const other = await said<ChartState>(asked(here, sample, '', { 'idempotency-key': 'chart-2' }), 202);
+    expect(other.id).not.toBe(id);
+  });
+
+  it('does not come back with the next server either', async () => {
+    const here = await served();
+    const { store } = here;
+    const { id } = await said<ChartState>(asked(here, yard), 202);
+    const clock = (): string => '2026-09-15T08:00:00.000Z';
+    const later = await openServer({
+      store,
+      folder: freshFolder(),
+      site: null,
+      sample: null,
+      clock,
+      ids: () => 'later',
+    });
+    const headers = { ...key, 'content-type': 'application/json' };
+    const body = JSON.stringify(yard);
+    const again = await said<Refusal>(fetch(`${later.address}api/charts`, { method: 'POST', body, headers }), 409);
+    await later.close();
+    expect(again.current).toEqual({ id });
+  });
+
+  it('is tried again where it was refused, and its place is free where its key could not be kept', async () => {
+    const here = await served();
+    await said(asked(here, { ...sample, cars: [] }), 400);
+    const ids = [];
+    for (let i = 0; i < 4; i += 1) ids.push((await begun(here, sample)).id);
+    expect(await refused(asked(here), 503)).toBe('busy');
+    for (const id of ids) await said(here.send('DELETE', `/api/charts/${id}`));
+    const { once } = here.store.requests;
+    const requests = here.store.requests as { once: typeof once };
+    requests.once = async (...request) => {
+      await once(...request);
+      throw new StoreTrouble('full', 'no room');
+    };
+    for (let i = 0; i < 5; i += 1)
+      expect(await refused(asked(here, sample, '', { 'idempotency-key': `full-${i}` }), 500)).toBe('full');
+    requests.once = once;
+    expect((await said<ChartState>(asked(here), 202)).state).toMatch(/waiting|running/);
   });
 });
 

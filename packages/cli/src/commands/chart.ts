@@ -3,20 +3,22 @@ import { parseSetup, type InputError, type SetupDocument, type YardDocument } fr
 import type { UnitSystem } from '@hitchwright/core/units';
 import { askedFor, readText, refuse, type Asked } from '../asked.ts';
 import { writeOut } from '../drawing.ts';
+import { UsageError } from '../exit.ts';
 import { entries, wrapped } from '../lines.ts';
 import { visible, visibleJson } from '../visible.ts';
 import { dateAsked, outAsked, paperAsked } from './printed.ts';
 
 /** `hitchwright chart FILE`: every implement of a yard with every coupler, tractor by tractor. */
 export async function chartCommand(words: readonly string[]): Promise<number> {
-  const asked = askedFor('chart', words, ['tractor', 'date', 'out', 'paper']);
+  const asked = askedFor('chart', words, ['tractor', 'left-out', 'date', 'out', 'paper']);
   const out = asked.files['out'] === undefined ? null : outAsked('chart', { ...asked, json: false }, ['html', 'pdf']);
   const [date, paper] = [dateAsked(asked), paperAsked(asked)];
+  const leftOut = leftOutAsked(asked);
   const reading = readYard(asked.file);
   if (!reading.ok) return refuse(reading.errors, asked.json, 'yard');
   const { tractor } = asked.files;
   const system = systemOf(asked, reading.yard);
-  const options = { system, date, ...(tractor === undefined ? {} : { tractor }) };
+  const options = { system, date, leftOut, ...(tractor === undefined ? {} : { tractor }) };
   const result = chartOf(reading.yard, options, process.stderr.isTTY ? told : undefined);
   if (!result.ok) return refuse(result.errors, asked.json, 'yard');
   if (out !== null)
@@ -25,6 +27,13 @@ export async function chartCommand(words: readonly string[]): Promise<number> {
     asked.json ? visibleJson(`${JSON.stringify({ hitchwright: 1, ...result.chart }, null, 2)}\n`) : text(result.chart),
   );
   return 0;
+}
+
+/** What of the whole yard is not in it, in sentences of whoever asks; nothing where the yard is all there is. */
+function leftOutAsked({ files }: Asked): readonly string[] {
+  const text = files['left-out']?.trim();
+  if (text === '') throw new UsageError('--left-out takes sentences, such as "Only implements called rake."');
+  return text === undefined ? [] : [text];
 }
 
 /** The writer is large: whoever wants no PDF never loads it. */

@@ -7,7 +7,8 @@ import { allLayers } from './layers.ts';
 
 /**
  * Writes a drawing as DXF (AC1021) at its true size: one unit of model space is one millimetre of the machine. Layers go by
- * the kind of line; hatches, dimensions and lettering have their own. A dimension is drawn as lines, with its figure as text.
+ * the kind of line; hatches, dimensions and lettering have their own. A dimension is drawn as lines, with its figure as text; on
+ * a slanted one the figure stands along its line, which is interrupted for it.
  * An enlarged view keeps its enlargement, says so, and lies on layers that begin with `DETAIL_`. What a filled outline hides
  * on paper is not hidden. Letters are as high as on paper at the drawing's own scale.
  *
@@ -59,11 +60,11 @@ function mark(sheet: DxfSheet, scene: Scene): void {
     .filter((line) => line !== '')
     .forEach((line, i) => {
       const at: Point = [left, bottom - (i + 1) * 2 * markSize * scene.scale];
-      sheet.text('TEXT', line, at, { size: markSize, anchor: 'start', upward: false });
+      sheet.text('TEXT', line, at, { size: markSize, anchor: 'start' });
     });
   const corner = detailCorner(scene);
   if (corner === null) return;
-  sheet.text('DETAIL_TEXT', enlargedWords(scene).join(''), corner, { size: markSize, anchor: 'start', upward: false });
+  sheet.text('DETAIL_TEXT', enlargedWords(scene).join(''), corner, { size: markSize, anchor: 'start' });
 }
 
 function enlargedWords({ items }: Scene): string[] {

@@ -14,13 +14,14 @@ export interface TextLook {
   /** Size of the letters' body [paper mm]. */
   readonly size: number;
   readonly anchor: 'start' | 'middle' | 'end';
-  readonly upward: boolean;
+  /** Counterclockwise from level [°]. */
+  readonly rotation?: number;
   /** Stands with its middle on the point instead of its baseline. */
   readonly centred?: boolean;
 }
 
 /** A DXF's text is as high as its capitals, which are this part of the letters' body. */
-const capHeight = 0.7;
+export const capHeight = 0.7;
 
 const anchors = {
   start: TextHorizontalAlignment.Left,
@@ -63,12 +64,13 @@ export class DxfSheet {
     });
   }
 
-  text(layerName: string, text: string, at: Point, { size, anchor, upward, centred = false }: TextLook): void {
+  text(layerName: string, text: string, at: Point, look: TextLook): void {
+    const { size, anchor, rotation = 0, centred = false } = look;
     const place = point3d(...at);
     const isPlain = anchor === 'start' && !centred;
     this.space.addText(place, size * capHeight * this.scale, dxfText(text), {
       layerName,
-      rotation: upward ? 90 : 0,
+      rotation,
       ...(isPlain
         ? {}
         : {

@@ -13,6 +13,7 @@ import {
 } from '@hitchwright/core/drawings';
 import type { DxfSheet } from './dxfSheet.ts';
 import { layerOf } from './layers.ts';
+import { slantedLabel } from './slantedLabel.ts';
 
 /** Draws an item on the layer of its kind. */
 export function drawItem(sheet: DxfSheet, item: Item): void {
@@ -40,16 +41,24 @@ function hatch(sheet: DxfSheet, layer: string, { outline, spacing, falling }: Ha
 }
 
 function lettering(sheet: DxfSheet, layer: string, item: Lettering): void {
-  const { text, at, size, anchor, second, diameter, upward } = item;
-  const words = `${diameter === true ? '\u2300' : ''}${text}${second === undefined ? '' : `  ${second.text}`}`;
-  sheet.text(layer, words, at, { size, anchor, upward: upward === true });
+  const { at, size, anchor, upward } = item;
+  sheet.text(layer, wordsOf(item), at, { size, anchor, rotation: upward === true ? 90 : 0 });
+}
+
+function wordsOf({ text, second, diameter }: Lettering): string {
+  return `${diameter === true ? '\u2300' : ''}${text}${second === undefined ? '' : `  ${second.text}`}`;
 }
 
 function dimension(sheet: DxfSheet, layer: string, item: Dimension): void {
   const { ends, extensions, tails, arrowheads } = dimensionParts(item, sheet.scale);
-  for (const line of [ends, ...extensions, ...tails]) sheet.line(layer, line);
+  const { label } = item;
+  const slanted = label === null ? null : slantedLabel(label, wordsOf(label), ends, sheet.scale);
+  for (const line of [...(slanted?.pieces ?? [ends]), ...extensions, ...tails]) sheet.line(layer, line);
   for (const head of arrowheads) sheet.arrowhead(layer, head);
-  if (item.label !== null) lettering(sheet, layer, item.label);
+  if (label === null) return;
+  if (slanted === null) return lettering(sheet, layer, label);
+  const { centre, rotation } = slanted;
+  sheet.text(layer, wordsOf(label), centre, { size: label.size, anchor: 'middle', rotation, centred: true });
 }
 
 function balloon(sheet: DxfSheet, layer: string, item: Balloon): void {
@@ -59,7 +68,7 @@ function balloon(sheet: DxfSheet, layer: string, item: Balloon): void {
     sheet.circle(layer, leader.line[1], leader.dot);
   }
   sheet.circle(layer, item.at, radius);
-  const look = { size: size / sheet.scale, anchor: 'middle', upward: false, centred: true } as const;
+  const look = { size: size / sheet.scale, anchor: 'middle', centred: true } as const;
   sheet.text(layer, String(item.number), item.at, look);
 }
 

@@ -30,6 +30,8 @@ export interface HeldCharts {
   /** Begins one, or has it wait for those before it. Throws Refused with every error of the yard. */
   begin(yard: YardDocument, options: ChartOptions): HeldChart;
   get(id: string): HeldChart;
+  /** One that the same request began before; a conflict where it was let go of, for it is not made twice. */
+  again(id: string): HeldChart;
   /** The chart once it is made; a conflict that says how far it is before. */
   made(id: string): Chart;
   /** Stops one, of which nothing stays, and lets go of it. */
@@ -80,6 +82,11 @@ export function holdCharts({ assessors, clock, ids }: Charting): HeldCharts {
       return one;
     },
     get,
+    again(id) {
+      if (held.has(id)) return get(id);
+      const message = 'The chart of this Idempotency-Key was let go of. None was begun; take a new key for a new one.';
+      throw new HttpRefusal(409, { trouble: 'conflict', message, current: { id } });
+    },
     made(id) {
       const { state, progress, message, chart } = get(id);
       if (chart !== null) return chart;

@@ -1,9 +1,11 @@
 import type { ChartOptions } from '@hitchwright/core/handover';
 import { createRoute } from '@hono/zod-openapi';
+import type { Context } from 'hono';
 import type { HeldChart } from '../charts/held.ts';
 import type { Desk } from '../desk.ts';
 import { emptyApi } from '../http/api.ts';
-import { chartFileQuery, chartQuery, chartState, yardDocument } from '../schemas/charts.ts';
+import { onceOf } from '../http/once.ts';
+import { chartFileQuery, chartHeaders, chartQuery, chartState, yardDocument } from '../schemas/charts.ts';
 import { idPath } from '../schemas/common.ts';
 import { answerOf, asks, bodyOf, fileOf, reads, writes } from '../schemas/responses.ts';
 import { fileIn } from './handover.ts';
@@ -13,8 +15,11 @@ const begin = createRoute({
   path: '/charts',
   summary:
     'Begins the wall chart of a yard: every implement with every coupler and without one; poll it for how far it is',
-  request: { query: chartQuery, body: bodyOf(yardDocument) },
-  responses: { ...asks, 202: answerOf(chartState, 'The chart, which waits or is being made.') },
+  request: { query: chartQuery, headers: chartHeaders, body: bodyOf(yardDocument) },
+  responses: {
+    ...writes,
+    202: answerOf(chartState, 'The chart, which waits or is being made; sent again, the same one as it stands now.'),
+  },
 });
 
 const get = createRoute({
@@ -49,14 +54,19 @@ const stop = createRoute({
 });
 
 /** Wall charts: begin, look, fetch, stop. */
-export function chartRoutes({ charts, assessors, clock }: Desk) {
+export function chartRoutes(desk: Desk) {
+  const { charts, assessors, clock } = desk;
   return emptyApi()
-    .openapi(begin, (c) => {
+    .openapi(begin, async (c) => {
       const yard = c.req.valid('json');
-      const { units, date = clock().slice(0, 10), tractor } = c.req.valid('query');
-      const system = units ?? yard.units ?? 'us';
-      const options: ChartOptions = { system, date, ...(tractor === undefined ? {} : { tractor }) };
-      const one = charts.begin(yard, options);
+      const { units, date = clock().slice(0, 10), tractor, leftOut } = c.req.valid('query');
+      const options: ChartOptions = {
+        system: units ?? yard.units ?? 'us',
+        date,
+        ...(tractor === undefined ? {} : { tractor }),
+        ...(leftOut === undefined ? {} : { leftOut: [leftOut.trim()] }),
+      };
+      const one = await begunOnce(c, desk, () => charts.begin(yard, options));
       c.header('location', `/api/charts/${one.id}`);
       return c.json(stateOf(one), 202);
     })
@@ -67,6 +77,26 @@ export function chartRoutes({ charts, assessors, clock }: Desk) {
       return fileIn(c, await assessors.chartFile({ chart, format, paper }));
     })
     .openapi(stop, (c) => c.json(stateOf(charts.stop(c.req.valid('param').id)), 200));
+}
+
+/**
+ * Begins a chart, or finds the one that the same request began before: the store keeps the key with nothing but the chart’s id. A chart whose key
+ * could not be kept is let go of again.
+ */
+async function begunOnce(c: Context, { charts, store }: Desk, begin: () => HeldChart): Promise<HeldChart> {
+  const own: { begun?: HeldChart } = {};
+  let kept: string | null = null;
+  try {
+    const done = await onceOf(c, store, () => {
+      // A store that was in somebody’s way does its work a second time.
+      own.begun ??= begin();
+      return Promise.resolve({ id: own.begun.id });
+    });
+    kept = done.id;
+    return charts.again(kept);
+  } finally {
+    if (own.begun !== undefined && own.begun.id !== kept) charts.stop(own.begun.id);
+  }
 }
 
 function stateOf({ id, state, progress, message }: HeldChart) {

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { chartStates } from '../charts/held.ts';
-import { mayMiss, object, units } from './common.ts';
+import { mayMiss, object, onceBy, units } from './common.ts';
 import { writtenHow } from './handover.ts';
 
 /** Records of a yard by kind, as many as a request may bring. */
@@ -33,6 +33,18 @@ export const chartQuery = z.object({
   date: writtenHow.date,
   tractor: mayMiss(z.string().min(1).max(200)).meta({
     description: 'Name of the one tractor that is charted; every tractor where it is left out.',
+  }),
+  leftOut: mayMiss(z.string().regex(/\S/).max(2000)).meta({
+    description:
+      'What of the whole yard is not in the chart, in sentences: the chart says that it is of a part of the yard, and this after it.',
+  }),
+});
+
+/** Headers of a request that begins a chart. */
+export const chartHeaders = z.object({
+  'idempotency-key': onceBy.shape['idempotency-key'].meta({
+    description:
+      'Sent again with the same key and body, it begins no second chart and is answered with the first as it stands now. Once that was let go of, by whoever stopped it, by time or with the server that held it, it is refused with 409: a new chart takes a new key.',
   }),
 });
 
