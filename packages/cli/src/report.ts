@@ -112,7 +112,7 @@ function driveLines({ findings }: Answer): string[] {
 /** Every cure, then what the smallest set costs and whether a smaller one may have been missed. */
 function cureLines({ cures, everySetTried }: Answer, system: UnitSystem): (string | null)[] {
   return [
-    ...cures.map((cure) => `${cureText(cure, system)}${cure.inSmallestSet ? ' (in the smallest set)' : ''}`),
+    ...cures.map((cure) => `${cureText(cure, system)}${cure.inSmallestSet ? ' (counted on)' : ''}`),
     setPriceText(cures),
     everySetTried ? null : 'Not every combination of what is on the list was tried.',
   ];

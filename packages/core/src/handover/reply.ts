@@ -147,7 +147,7 @@ function closeLines({ setup, answer }: Judged, system: UnitSystem): string[] {
 function cureLines({ cures, everySetTried }: Answer, system: UnitSystem): string[] {
   const price = setPriceText(cures);
   return [
-    ...cures.map((cure) => `${cureText(cure, system)}${cure.inSmallestSet ? ' (in the smallest set)' : ''}`),
+    ...cures.map((cure) => `${cureText(cure, system)}${cure.inSmallestSet ? ' (counted on)' : ''}`),
     ...(price === null ? [] : [price]),
     ...(everySetTried || cures.length === 0 ? [] : ['Not every combination of what is on the list was tried.']),
   ];
@@ -164,7 +164,7 @@ function notChecked(answer: Answer, setup: Setup, system: UnitSystem): string[] 
     const reason = sentenceOf(finding, setup, system);
     reasons.set(reason, [...(reasons.get(reason) ?? []), titleOf(finding)]);
   }
-  return [...reasons].map(([reason, titles]) => `${titles.join(', ')}: ${reason}`);
+  return [...reasons].map(([reason, titles]) => `${titles.join(', ')}: ${reason.replace(/^Not checked: /, '')}`);
 }
 
 const opening = 'You asked about';

@@ -17,3 +17,8 @@ export const rpm = z.number().check(z.minimum(100), z.maximum(3000));
 export function wholeNumber(least: number, most: number) {
   return z.optional(z.number().check(z.minimum(least), z.maximum(most), z.multipleOf(1)));
 }
+/** What something costs, in a currency by its ISO 4217 code. */
+export const price = z.strictObject({
+  amount: z.number().check(z.minimum(0), z.maximum(1_000_000)),
+  currency: z.string().check(z.regex(/^[A-Z]{3}$/)),
+});

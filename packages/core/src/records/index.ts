@@ -1,4 +1,5 @@
 export { couplerFields, fieldRules, implementFields, pinFields, shaftFields, tractorFields } from './fields.ts';
+export { chosenIn, editedByHand, withChosen, withChosenDone, type CureRecord } from './chosen.ts';
 export { atPath, withEdits, type Edit } from './edit.ts';
 export { errorLine, excerpt, type InputError, type InputErrorCode } from './inputError.ts';
 export {

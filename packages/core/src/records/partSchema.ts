@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import type { UnitSystem } from '../units/index.ts';
-import { text } from './commonSchema.ts';
+import { price, text } from './commonSchema.ts';
 import { implementFields, pinFields } from './fields.ts';
 import { required } from './leafSchema.ts';
 import { shaftSchema } from './shaftSchema.ts';
@@ -20,17 +20,10 @@ const weightMass: FieldRule = {
   label: 'mass of the weight',
   measure: 'On a scale, or cast on it: one front weight, or a pair for the rear wheels together.',
 };
-const price = z.optional(
-  z.strictObject({
-    amount: z.number().check(z.minimum(0), z.maximum(1_000_000)),
-    currency: z.string().check(z.regex(/^[A-Z]{3}$/)),
-  }),
-);
-
 /** A part on the shelf, of one of the kinds that can cure something. */
 export function partSchema(assume: UnitSystem) {
   const size = (rule: FieldRule) => required(rule, assume);
-  const base = { name: text, fits: z.optional(z.array(text).check(z.maxLength(60))), price };
+  const base = { name: text, fits: z.optional(z.array(text).check(z.maxLength(60))), price: z.optional(price) };
   const { lowerBushingInside, lowerBushingOutside, lowerBushingLength, upperBushingInside, upperBushingOutside } =
     pinFields;
   return z.discriminatedUnion('kind', [

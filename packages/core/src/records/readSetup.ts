@@ -1,7 +1,8 @@
 import { excerpt, type InputError } from './inputError.ts';
+import { chosenErrors, withChosenDone } from './chosen.ts';
 import { contradictions } from './contradictions.ts';
 import { errorsOf } from './issueErrors.ts';
-import type { Setup } from './setup.ts';
+import type { Setup, SetupDocument } from './setup.ts';
 import { setupSchema } from './setupSchema.ts';
 
 /** A setup that was read, or everything that is wrong with it. */
@@ -63,8 +64,15 @@ export function readSetup(document: unknown): SetupReading {
   const reading = setupSchema(units).safeParse(document);
   if (!reading.success) return { ok: false, errors: errorsOf(reading.error.issues, document) };
   const setup = reading.data as unknown as Setup;
-  const errors = contradictions(setup);
+  const errors = [...contradictions(setup), ...errorsOfChosen(setup, document as SetupDocument)];
   return errors.length === 0 ? { ok: true, setup } : { ok: false, errors };
+}
+
+/** What is wrong once the cures that were chosen are done. */
+function errorsOfChosen({ chosen }: Setup, document: SetupDocument): InputError[] {
+  if (chosen === undefined) return [];
+  const done = readSetup(withChosenDone(document));
+  return done.ok ? [] : chosenErrors(done.errors);
 }
 
 function refused(code: InputError['code'], path: string, expected: string, got: string, hint: string): SetupReading {

@@ -1,5 +1,6 @@
 import type { Category, DriveRuleName, PtoTypeNumber, SteeringRuleName, TyreFluid, TyreSize } from '../tables/index.ts';
 import type { UnitSystem } from '../units/index.ts';
+import type { CureRecord } from './chosen.ts';
 import type { CouplerField, ImplementField, PinField, ShaftField, TractorField } from './fields.ts';
 import type {
   Alteration,
@@ -179,6 +180,8 @@ export interface Setup {
   readonly shaft?: Shaft;
   readonly rules?: ChosenRules;
   readonly parts?: readonly Part[];
+  /** Cures that the answer is to count on; the machines are as they are without them. */
+  readonly chosen?: readonly CureRecord[];
 }
 
 /** A setup as it is written, sent and stored: plain JSON, checked by `readSetup`. */

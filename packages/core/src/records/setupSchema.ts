@@ -14,6 +14,7 @@ import {
   tractorParts,
   works,
 } from './choices.ts';
+import { chosenSchema } from './chosen.ts';
 import { named, ptoType, rpm, text, wholeNumber } from './commonSchema.ts';
 import { couplerFields, fieldRules, implementFields, pinFields, tractorFields } from './fields.ts';
 import { leaf, leaves, type Leaf } from './leafSchema.ts';
@@ -57,6 +58,7 @@ function build(assume: UnitSystem) {
       }),
     ),
     parts: z.optional(z.array(partSchema(assume)).check(z.maxLength(mostParts))),
+    chosen: chosenSchema,
   });
 }
 

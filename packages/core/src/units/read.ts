@@ -35,7 +35,9 @@ const severalMeanings = 'Write it so that it has one meaning.';
  */
 export function readQuantity(text: string | number, options: ReadOptions): ReadResult {
   const got = excerpt(String(text));
-  return typeof text === 'number' ? readNumber(text, got, options) : readTyped(text, got, options);
+  return typeof text === 'number'
+    ? readNumber(text, got, { ...options, assume: 'metric' })
+    : readTyped(text, got, options);
 }
 
 function readNumber(value: number, got: string, options: ReadOptions): ReadResult {

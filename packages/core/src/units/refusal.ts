@@ -3,6 +3,7 @@ import { unitNameIn, type Dimension } from './dimensions.ts';
 import { unitNamed, unitNamesOf } from './findUnit.ts';
 import { figureIn, type Figure } from './figure.ts';
 import type { Unit } from './known.ts';
+import { isPrintedTwice, printQuantity } from './print.ts';
 
 const anExample: Readonly<Record<Dimension, string>> = {
   length: 'a length such as 26 7/8 in or 683 mm',
@@ -28,12 +29,31 @@ const pluralOf: Readonly<Record<string, string>> = {
   kW: 'kilowatts',
 };
 
-/** What would have been accepted: the field's range where it has one, else an example. */
-export function expectedText({ dimension, range }: ReadOptions): string {
-  return range === undefined ? anExample[dimension] : rangeText(range, unitNameIn('metric', dimension));
+/** What would have been accepted: the field's range where it has one, else an example; to who typed in US units in those first. */
+export function expectedText({ dimension, range, assume }: ReadOptions): string {
+  if (range === undefined) return anExample[dimension];
+  const metric = rangeText(range, unitNameIn('metric', dimension));
+  const isUs = assume === 'us' && isPrintedTwice(dimension) && isBounded(range);
+  return isUs ? `${rangeInUs(range, dimension)} (${metric})` : metric;
 }
 
-function rangeText({ min, max }: { readonly min: number; readonly max: number }, unit: string): string {
+interface Range {
+  readonly min: number;
+  readonly max: number;
+}
+
+function isBounded({ min, max }: Range): boolean {
+  return Number.isFinite(min) && Number.isFinite(max);
+}
+
+/** Rounded inward: what is named is taken. */
+function rangeInUs({ min, max }: Range, dimension: Dimension): string {
+  const limit = (value: number, round: 'up' | 'down'): string =>
+    printQuantity(value, dimension, { system: 'us', round });
+  return `${limit(min, 'up')} to ${limit(max, 'down')}`;
+}
+
+function rangeText({ min, max }: Range, unit: string): string {
   if (min === -Infinity && max === Infinity) return `any number of ${unit}`;
   if (max === Infinity) return `${limitText(min)} ${unit} or more`;
   if (min === -Infinity) return `${limitText(max)} ${unit} or less`;
@@ -51,7 +71,7 @@ export function isInRange(value: number, { range }: ReadOptions): boolean {
 
 /** Asks whether another unit was meant, where the same figure in it would be in range. */
 export function outOfRangeHint(figure: Figure, sign: number, read: Unit, options: ReadOptions): string {
-  const meant = suspectsOf(options.dimension).find(
+  const meant = suspectsOf(options).find(
     (unit) => unit.name !== read.name && isInRange(sign * figureIn(figure, unit), options),
   );
   return meant === undefined
@@ -59,8 +79,9 @@ export function outOfRangeHint(figure: Figure, sign: number, read: Unit, options
     : `Was it typed in ${pluralOf[meant.name] ?? meant.name}?`;
 }
 
-function suspectsOf(dimension: Dimension): readonly Unit[] {
-  const lengths = ['in', 'cm', 'm', 'mm'];
+/** Nobody who types inches means metres. */
+function suspectsOf({ dimension, assume }: ReadOptions): readonly Unit[] {
+  const lengths = assume === 'us' ? ['in', 'cm', 'mm'] : ['in', 'cm', 'm', 'mm'];
   const names = dimension === 'length' ? lengths : [unitNameIn('us', dimension), unitNameIn('metric', dimension)];
   return names.map(unitNamed);
 }

@@ -180,4 +180,16 @@ describe('what was got', () => {
   it('is cut for a very long text of blanks too', () => {
     expect(readQuantity(' '.repeat(300), length)).toHaveProperty('got', '…');
   });
+
+  it('names the range in the units that were typed in, rounded inward, and asks nobody who types inches about metres', () => {
+    const link: ReadOptions = { dimension: 'length', assume: 'us', range: { min: 300, max: 1500 } };
+    expect(readQuantity('1/2', link)).toMatchObject({
+      expected: '11 13/16 in to 59 in (300–1500 mm)',
+      hint: 'Check the figure and its unit.',
+    });
+    expect(readQuantity('1/2', { ...link, assume: 'metric' })).toMatchObject({ expected: '300–1500 mm' });
+    expect(readQuantity(12, link)).toMatchObject({ expected: '300–1500 mm' });
+    const mass: ReadOptions = { dimension: 'mass', assume: 'us', range: { min: 150, max: 20_000 } };
+    expect(readQuantity('12', mass)).toMatchObject({ expected: '331 lb to 44,092 lb (150–20000 kg)' });
+  });
 });

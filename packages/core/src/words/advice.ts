@@ -1,6 +1,6 @@
 import type { Advice, Suggestion, Tool } from '../engine/advice/index.ts';
 import { fieldRules, type FieldRule } from '../records/index.ts';
-import { printBoth, printQuantity, type UnitSystem } from '../units/index.ts';
+import { mmPerInch, printBoth, printQuantity, type Dimension, type UnitSystem } from '../units/index.ts';
 import { settledTexts } from './asks.ts';
 import { titleOf } from './findings.ts';
 import { fieldOf, howToMeasure, labelOf } from './labels.ts';
@@ -28,8 +28,18 @@ export function suggestionText(suggestion: Suggestion, system: UnitSystem): stri
   const { path, tool, minutes, accuracy } = suggestion;
   const rule = fieldRules.get(fieldOf(path));
   const within =
-    rule === undefined || accuracy === 0 ? '' : `, within ${printBoth(accuracy, rule.dimension, { system })}`;
+    rule === undefined || accuracy === 0 ? '' : `, within ${accuracyText(accuracy, rule.dimension, system)}`;
   return `${sentenceCase(labelOf(path))}: ${toolWords[tool]}, about ${Math.ceil(minutes)} min${within}.`;
+}
+
+/** Finer than any fraction of an inch that a tape shows [mm]. */
+const fine = 0.5;
+
+/** How near a reading comes: never to nothing. */
+function accuracyText(accuracy: number, dimension: Dimension, system: UnitSystem): string {
+  if (dimension !== 'length' || accuracy >= fine) return printBoth(accuracy, dimension, { system, round: 'up' });
+  const millimetres = printQuantity(accuracy, 'length', { system: 'metric', step: 0.1, round: 'up' });
+  return system === 'metric' ? millimetres : `${(accuracy / mmPerInch).toFixed(3)} in (${millimetres})`;
 }
 
 /**

@@ -131,7 +131,7 @@ describe('what the smallest set costs', () => {
   const euros = (amount: number): Cure['price'] => ({ amount, currency: 'EUR' });
   test('prices times counts are added up', () => {
     expect(setPriceText([one('a', euros(50), 3), one('b', euros(9.5)), one(null, null)])).toBe(
-      'The smallest set costs EUR 159.50.',
+      'What is counted on costs EUR 159.50.',
     );
   });
   test('what is not in the set costs nothing', () => {
@@ -143,7 +143,7 @@ describe('what the smallest set costs', () => {
   test('currencies are never added to each other, and a part without a price is said', () => {
     expect(setPriceText([one('a', euros(50)), one('b', { amount: 9, currency: 'USD' })])).toBeNull();
     expect(setPriceText([one('a', euros(50)), one('b', null)])).toBe(
-      'The smallest set costs EUR 50.00, and one part without a price.',
+      'What is counted on costs EUR 50.00, and one part without a price.',
     );
     expect(setPriceText([one('a', null)])).toBeNull();
   });

@@ -1,6 +1,6 @@
 import type { MovablePath, PinPlan, PinRefusal, PinTarget } from '../engine/pinplan/index.ts';
 import { fieldRules, type FieldRule, type Setup } from '../records/index.ts';
-import { printBoth, printQuantity, type UnitSystem } from '../units/index.ts';
+import { mmPerInch, printBoth, printQuantity, type UnitSystem } from '../units/index.ts';
 import { becauseOf, verdictWords } from './answer.ts';
 import { decidesText, fit } from './asks.ts';
 import { cautionWords } from './cautions.ts';
@@ -91,7 +91,17 @@ function moveText({ path, now, aim }: PinTarget, system: UnitSystem): string {
   const at = (now.low + now.high) / 2;
   const [less, more, between] = doings[path];
   const each = path === 'implement.shoulderSpan' ? `, ${inBoth(Math.abs(aim - at) / 2, system)} on each side` : '';
-  return `${aim < at ? less : more} by ${inBoth(Math.abs(aim - at), system)}${each}: now ${inBoth(at, system)}, then ${inBoth(aim, system)}, ${between}.`;
+  return `${aim < at ? less : more} by ${betweenPrinted(at, aim, system)}${each}: now ${inBoth(at, system)}, then ${inBoth(aim, system)}, ${between}.`;
+}
+
+/** How far apart two lengths are as they are printed, in each unit: what stands on the plan adds up. */
+function betweenPrinted(from: number, to: number, system: UnitSystem): string {
+  const apart = (step: number): number => Math.abs(Math.round(to / step) - Math.round(from / step)) * step;
+  const [inches, millimetres] = [
+    printQuantity(apart(mmPerInch / 16), 'length', { system: 'us' }),
+    printQuantity(apart(1), 'length', { system: 'metric' }),
+  ];
+  return system === 'us' ? `${inches} (${millimetres})` : `${millimetres} (${inches})`;
 }
 
 function rangeLine({ path, now, low, high, stays }: PinTarget, system: UnitSystem): string {

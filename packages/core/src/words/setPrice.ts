@@ -2,7 +2,7 @@ import type { Cure } from '../engine/assess/index.ts';
 import { priceText } from './cures.ts';
 
 /**
- * What the smallest set of cures costs altogether: `The smallest set costs USD 323.00.`
+ * What the smallest set of cures costs altogether: `What is counted on costs USD 323.00.`
  *
  * @param cures cures of an answer [list]
  * @returns one sentence; null where nothing in the set is bought, nothing is priced, or prices are in several currencies [text]
@@ -15,5 +15,5 @@ export function setPriceText(cures: readonly Cure[]): string | null {
   const amount = priced.reduce((sum, one) => sum + one.amount * one.count, 0);
   const unpriced = bought.filter(({ price }) => price === null).length;
   const more = unpriced === 0 ? '' : `, and ${unpriced === 1 ? 'one part' : `${unpriced} parts`} without a price`;
-  return `The smallest set costs ${priceText({ amount, currency: first.currency })}${more}.`;
+  return `What is counted on costs ${priceText({ amount, currency: first.currency })}${more}.`;
 }

@@ -53,10 +53,10 @@ describe('what the slider speaks', () => {
   it('asks for ground clearance only from the carrying height up', () => {
     const low = { clearance: 50.8, proven: 601, estimated: 700 };
     expect(spoken(low, { ...load, carry: 640 })).toContain(
-      'lowest part 2 in (51 mm) off the ground, 3 7/8 in (100 mm) wanted',
+      'lowest part 2 in (51 mm) off the ground, 3 15/16 in (100 mm) wanted',
     );
     expect(spoken({ ...low, clearance: -3 }, { ...load, carry: 640 })).toContain(
-      'lowest part on the ground, 3 7/8 in (100 mm) wanted',
+      'lowest part on the ground, 3 15/16 in (100 mm) wanted',
     );
     expect(spoken(low, { ...load, carry: 650 })).toContain('to spare');
   });
@@ -109,7 +109,7 @@ describe('the pictures in words', () => {
         'In the load’s place the lift is proven for 1,324 lb (601 kg), estimated for 1,544 lb (700 kg), the allowance off.',
         'Lowest part 10 in (254 mm) above the ground line.',
         'to spare.',
-        'Ball heights: pick-up 16 7/8 in (430 mm), work 17 in (431 mm), carry 23 5/8 in (600 mm), full lift 31 7/8 in (810 mm).',
+        'Ball heights: pick-up 16 15/16 in (430 mm), work 16 15/16 in (431 mm), carry 23 5/8 in (600 mm), full lift 31 7/8 in (810 mm).',
         'The linkage closes all through the lift.',
       ])
         expect(text).toContain(part);
@@ -144,7 +144,7 @@ describe('the pictures in words', () => {
     const { title, subtitle, description } = sideView(setup, answer, { system: 'us' }) as Scene;
     expect(title).toBe('Side view: Wickset 60-in tiller on the links of Ostrey 35');
     expect(sweep.pickUp).toBe(sweep.work);
-    expect(subtitle).toBe('Balls at 16 7/8 in (430 mm): pick-up, work.');
+    expect(subtitle).toBe('Balls at 16 15/16 in (430 mm): pick-up, work.');
     expect(description).toContain('Load, what the implement carries: 1,544 lb (700 kg).');
   });
 

@@ -49,7 +49,7 @@ describe('a reply says what the findings say', () => {
   });
   it('says what cures it, what to measure next and what was taken for granted', () => {
     expect(reply(example('box-blade-on-coupler')).text).toContain(
-      '- Upper-pin plate with a hole at 18 in. (in the smallest set)',
+      '- Upper-pin plate with a hole at 18 in. (counted on)',
     );
     const open = reply(example('flail-measure-first')).text;
     expect(open).toMatch(

@@ -3,21 +3,15 @@ import { printBoth, printQuantity, type Rounding, type UnitSystem } from '../../
 /** A pitch smaller than this is level [deg]. */
 const level = 0.05;
 
-/** A height to an eighth of an inch, or to a millimetre, in both units. */
+/** A height in both units, rounded as it is everywhere: the same height is never told in two figures. */
 export function heightText(mm: number, system: UnitSystem): string {
-  const [us, metric] = [eighths(mm), printQuantity(mm, 'length', { system: 'metric' })];
-  return system === 'us' ? `${us} (${metric})` : `${metric} (${us})`;
+  return printBoth(mm, 'length', { system });
 }
 
 /** The same in the chosen unit, and as a bare number in the other. */
 export function shortText(mm: number, system: UnitSystem): { readonly text: string; readonly second: string } {
-  const [us, metric] = [eighths(mm), printQuantity(mm, 'length', { system: 'metric' })];
-  const [text, other] = system === 'us' ? [us, metric] : [metric, us];
-  return { text, second: other.replace(/ (in|mm)$/, '') };
-}
-
-function eighths(mm: number): string {
-  return printQuantity(mm, 'length', { system: 'us', step: 8 });
+  const printed = (one: UnitSystem): string => printQuantity(mm, 'length', { system: one });
+  return { text: printed(system), second: printed(system === 'us' ? 'metric' : 'us').replace(/ (in|mm)$/, '') };
 }
 
 /** The size of a pitch, to a tenth of a degree. */

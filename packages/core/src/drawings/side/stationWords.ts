@@ -13,7 +13,7 @@ import type { Station } from '../../engine/lift/index.ts';
  * @param station the station of its sweep, taken to the nearest that exists [from 0]
  * @param system the system printed first [us | metric]
  * @returns a few words, empty where the lift is not known [text]
- * @example stationWords(driven, 10, 'us') // '17 1/8 in (434 mm): level; shaft overlap 2 5/8 in (68 mm), 5 7/8 in (150 mm) wanted, joints 6.2° and 6.1°'
+ * @example stationWords(driven, 10, 'us') // '17 1/16 in (434 mm): level; shaft overlap 2 5/8 in (68 mm), 5 7/8 in (150 mm) wanted, joints 6.2° and 6.1°'
  * @example stationWords(answer, 40, 'us') // '25 1/2 in (648 mm): 6° nose down; lift 1,104 lb (500 kg) to spare'
  */
 export function stationWords(answer: Answer, station: number, system: UnitSystem): string {

@@ -15,7 +15,7 @@ export type Outcome = 'works' | 'withParts' | 'measureFirst' | 'willNot' | 'notC
 /** A cure that was applied and checked again, with what it cures. */
 export interface Cure extends Candidate {
   readonly cures: readonly CheckId[];
-  /** True for the members of the smallest set that cures everything that fails. */
+  /** True for the members of the set that the answer counts on: what was chosen, with the fewest more that cure everything that fails. */
   readonly inSmallestSet: boolean;
 }
 

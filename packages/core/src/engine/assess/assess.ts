@@ -1,4 +1,4 @@
-import { readSetup, withEdits, type Setup, type SetupDocument } from '../../records/index.ts';
+import { readSetup, withChosen, withEdits, type Setup, type SetupDocument } from '../../records/index.ts';
 import { topicOf, type Driver, type Finding, type OpenInterval, type Topic } from '../findings/index.ts';
 import { summariseCategory } from '../hookup/index.ts';
 import { basisOf } from '../lift/index.ts';
@@ -46,7 +46,8 @@ export function assess(document: SetupDocument, options: AssessOptions = { full:
  */
 export function answerFrom(document: SetupDocument, judgement: SetupJudgement, options: AssessOptions): Answer {
   const { setup } = judgement.question.joint;
-  const { cures, searched, perhaps } = seekCures(document, judgement);
+  const asItStands = withChosen(document, []);
+  const { cures, searched, perhaps } = seekCures(asItStands, judgement);
   const mayBeCured = perhaps.length > 0;
   const failing = judgement.findings.filter(({ core, status }) => core && status === 'fail');
   const findings = judgement.findings.map((finding) => cured(finding, cures, failing));
@@ -63,9 +64,9 @@ export function answerFrom(document: SetupDocument, judgement: SetupJudgement, o
     lead: leadOf(findings),
     findings,
     cures,
-    perhaps: mayBeCured ? { cures: perhaps, open: openWith(document, perhaps, options) } : null,
+    perhaps: mayBeCured ? { cures: perhaps, open: openWith(asItStands, perhaps, options) } : null,
     everySetTried: searched,
-    alternatives: options.full === true ? alternativesTo(document, setup, findings, options.couplers ?? []) : [],
+    alternatives: options.full === true ? alternativesTo(asItStands, setup, findings, options.couplers ?? []) : [],
     turn: turnOf(judgement),
     liftBasis: basisOf(judgement.question.lift),
     figures,

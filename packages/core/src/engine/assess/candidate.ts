@@ -1,33 +1,7 @@
-import type { Edit, Part, Price } from '../../records/index.ts';
+import type { CureRecord, Part } from '../../records/index.ts';
 
 /** Something that could be done about a misfit, before it has been tried. */
-export interface Candidate {
-  readonly kind:
-    | 'part'
-    | 'reversePins'
-    | 'cutBushing'
-    | 'longerTubes'
-    | 'liftStop'
-    | 'cutShaft'
-    | 'stubExtender'
-    | 'frontWeights'
-    | 'loaderOn';
-  /** The part's own name, or null where nothing is bought. */
-  readonly part: string | null;
-  /** What one of it costs, where that is known. */
-  readonly price: Price | null;
-  /** How many of it are taken. */
-  readonly count: number;
-  /** How much is added, cut off or set [mm]; null where that is not a matter of how much. */
-  readonly amount: number | null;
-  readonly edits: readonly Edit[];
-  /** False once it is cut, drilled or welded. */
-  readonly returnable: boolean;
-  /** True where the machine itself is changed, which a rented or guaranteed machine must not be. */
-  readonly altersMachine: boolean;
-  /** Path of the pins or machine that it is done to. */
-  readonly on: string;
-}
+export type Candidate = CureRecord;
 
 /** An adjustment: nothing is bought, nothing altered. */
 export const adjusted = {

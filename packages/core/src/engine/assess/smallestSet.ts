@@ -17,7 +17,14 @@ export interface SmallestSet {
 interface Search {
   readonly leftWith: (set: readonly Candidate[]) => readonly Left[] | null;
   readonly candidates: readonly Candidate[];
+  readonly chosen: readonly Candidate[];
   readonly isSpent: () => boolean;
+}
+
+/** What there is to choose from, and what was chosen. */
+export interface Shelf {
+  readonly candidates: readonly Candidate[];
+  readonly chosen: readonly Candidate[];
 }
 
 /**
@@ -26,14 +33,14 @@ interface Search {
  * those are added: no smaller set is passed over. A failure that nothing cures even by itself ends the search at once.
  *
  * @param trials setups with candidates applied [record]
- * @param candidates the list, what is better liked first [list]
+ * @param shelf the list, what is better liked first, and what of it was chosen and is in any set [lists]
  * @param failing the checks to be cured [ids]
  * @param demand whether everything has to hold, or only may [name]
  * @returns the set, or null, and whether all were tried [record]
  */
 export function smallestSet(
   trials: Trials,
-  candidates: readonly Candidate[],
+  { candidates, chosen }: Shelf,
   failing: readonly CheckId[],
   demand: Demand,
 ): SmallestSet {
@@ -43,16 +50,18 @@ export function smallestSet(
   };
   for (const id of failing) {
     const leftOf = trials.leftOf(id);
-    const alone = seek({ leftWith: (set) => leftOf(set, demand), candidates, isSpent: within(mostTrialsForOne) });
+    const isSpent = within(mostTrialsForOne);
+    const alone = seek({ leftWith: (set) => leftOf(set, demand), candidates, chosen: [], isSpent });
     if (alone.set === null && alone.searched) return alone;
   }
-  return seek({ leftWith: (set) => trials.leftWith(set, demand), candidates, isSpent: within(mostTrials) });
+  return seek({ leftWith: (set) => trials.leftWith(set, demand), candidates, chosen, isSpent: within(mostTrials) });
 }
 
 function seek(search: Search): SmallestSet {
-  for (let size = 1; size <= largestSet; size += 1) {
-    const state: Growth = { size, seen: new Set(), wasCut: false };
-    const set = grown(search, [], state);
+  const { chosen } = search;
+  for (let more = chosen.length === 0 ? 1 : 0; more <= largestSet; more += 1) {
+    const state: Growth = { size: chosen.length + more, seen: new Set(), wasCut: false };
+    const set = grown(search, chosen, state);
     if (set !== null) return { set, searched: true };
     if (search.isSpent()) return { set: null, searched: false };
     if (!state.wasCut) return { set: null, searched: true };

@@ -25,7 +25,7 @@ const shares: Habit = {
   low: 0,
   high: 1,
   origin: 'habit',
-  basis: 'the true lift lies between what the ratings prove and what they suggest (docs/method/lift.md)',
+  basis: 'the true lift lies between what the ratings prove and what they suggest',
 };
 const own = (low: number, high: number, basis: string): Habit => ({ low, high, origin: 'habit', basis });
 
@@ -77,7 +77,7 @@ const habits: Readonly<Record<string, Habit>> = {
   'shaft.yokeReachFront': yokeReach,
   'shaft.yokeReachRear': yokeReach,
   'shaft.yokeOverCross': own(60, 120, 'a yoke reaches 60 to 120 mm beyond its cross, our own wide default'),
-  'shaft.bindAngle': own(37.5, 90, 'joints bind between 37.5° and 90°: sources differ (docs/method/shaft.md)'),
+  'shaft.bindAngle': own(37.5, 90, 'joints bind between 37.5° and 90°: sources differ'),
   'shaft.guardConeLength': own(80, 200, 'a guard cone is 80 to 200 mm long, our own wide default'),
 };
 

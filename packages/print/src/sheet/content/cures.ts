@@ -25,7 +25,7 @@ export function cureLists({ answer }: Judged, { system }: SheetOptions): ListOf[
   const price = setPriceText(answer.cures);
   const searched = answer.everySetTried ? [] : ['Not every combination of what is on the list was tried.'];
   const cures = answer.cures.map(
-    (cure) => cureText(cure, system) + (cure.inSmallestSet ? ' In the smallest set.' : ''),
+    (cure) => cureText(cure, system) + (cure.inSmallestSet ? ' Counted on.' : ''),
   );
   return [
     list('What cures it', cures, 'letters'),
