@@ -2,6 +2,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { checkOf, linked, tillerWith, unplaced } from './sample.ts';
 import { expect, site, test } from './person.ts';
+import { startYard } from './yardServer.ts';
 
 const states: Readonly<Record<string, () => string>> = {
   empty: () => '',
@@ -70,6 +71,22 @@ test('the open dimensions and the open search bar nobody’s way', async ({ page
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });
 
+test('a question that is only begun bars nobody’s way', async ({ page }) => {
+  for (const [width, colorScheme] of [
+    [390, 'dark'],
+    [820, 'light'],
+    [1440, 'light'],
+  ] as const) {
+    await page.setViewportSize({ width, height: 900 });
+    await page.emulateMedia({ colorScheme });
+    await page.goto('about:blank');
+    await page.goto(site(linked({ hitchwright: 1, implement: { category: '1' } })));
+    await expect(page.getByLabel('mast height', { exact: true })).toBeVisible();
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+  }
+});
+
 test('the open dimensions of the drive bar nobody’s way', async ({ page }) => {
   for (const [width, colorScheme] of [
     [1440, 'light'],
@@ -101,6 +118,51 @@ test('nothing scrolls sideways at 360 px', async ({ page }) => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth), state).toBeLessThanOrEqual(360);
   }
 });
+
+test('however much can be done with a check, a phone reaches all of it and the bar below', async ({ page }) => {
+  const yard = await startYard();
+  try {
+    await yard.ask('POST', '/api/sample');
+    await page.goto(yard.address);
+    for (const [machine, words] of [
+      ['implement', 'box blade'],
+      ['tractor', 'Ostrey 35'],
+    ] as const) {
+      await page.locator(`[data-machine=${machine}]`).click();
+      await page.keyboard.type(words);
+      await page.getByRole('group', { name: 'Yard’s records' }).getByRole('option').first().click();
+    }
+    await expect(page.locator('.drawing-picture svg').first()).toBeVisible();
+    for (const width of [360, 390, 480, 820]) {
+      await page.setViewportSize({ width, height: 844 });
+      const actions = page.getByRole('banner').locator('.strip-actions > :is(a, button)').filter({ visible: true });
+      await expect(actions.filter({ hasText: 'Save the answer' })).toHaveCount(1);
+      for (const action of await actions.all()) {
+        const box = await action.boundingBox();
+        expect(box?.x).toBeGreaterThanOrEqual(0);
+        expect((box?.x ?? width) + (box?.width ?? 0)).toBeLessThanOrEqual(width);
+      }
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      if (width < 700) await expect(page.getByRole('navigation', { name: 'This check' })).toBeInViewport({ ratio: 1 });
+    }
+    await expectClearlyOff(page);
+  } finally {
+    await page.context().close();
+    await yard.stop();
+  }
+});
+
+/** A button that can't be pressed yet doesn't look as if it could. */
+async function expectClearlyOff(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Save the answer' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByRole('textbox').first().fill('');
+  const save = dialog.locator('.button-solid');
+  await expect(save).toBeDisabled();
+  await expect(save).toHaveCSS('border-style', 'dashed');
+  await expect(save).toHaveCSS('cursor', 'default');
+  await expect(save).toHaveCSS('background-color', 'rgba(0, 0, 0, 0)');
+}
 
 test('targets on a phone are large enough for a thumb', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });

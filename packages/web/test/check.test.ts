@@ -118,7 +118,7 @@ test('the keyboard alone asks, answers and gives focus back', async ({ page }) =
   await page.goto(site());
   await page.locator('[data-machine=implement]').focus();
   await page.keyboard.press('Enter');
-  await expect(page.getByRole('combobox')).toBeFocused();
+  await expect(page.getByRole('dialog').getByRole('combobox')).toBeFocused();
   await page.keyboard.press('Escape');
   await expect(page.locator('[data-machine=implement]')).toBeFocused();
   await page.keyboard.press('Enter');
@@ -128,7 +128,7 @@ test('the keyboard alone asks, answers and gives focus back', async ({ page }) =
   await expect(page.locator('[data-machine=implement]')).toBeFocused();
   await page.keyboard.press('Tab');
   await page.keyboard.press('Enter');
-  await expect(page.getByRole('combobox')).toBeFocused();
+  await expect(page.getByRole('dialog').getByRole('combobox')).toBeFocused();
   await page.keyboard.press('Enter');
   await expect(verdict(page).getByRole('heading')).toHaveText(answered);
 });
@@ -172,6 +172,93 @@ test('a copied link shows the same in another browser', async ({ page, chrome })
   await other.context().close();
 });
 
+test('typing the dimensions of the first machine begins at once, and no example stands in the way', async ({
+  page,
+}) => {
+  await page.goto(site());
+  await page.locator('[data-machine=implement]').click();
+  await page.getByRole('option', { name: 'Type its dimensions' }).click();
+  const height = page.getByLabel('mast height', { exact: true });
+  await expect(height).toBeVisible();
+  await expect(page.getByRole('region', { name: /^Example/ })).toHaveCount(0);
+  await expect(page.getByRole('heading', { name: 'Now pick the tractor' })).toBeVisible();
+  await height.fill('18 1/2');
+  await expect(page.getByRole('group', { name: /^mast height/ })).toContainText('18 and 1/2 in (470 mm)');
+  await page.locator('[data-machine=tractor]').click();
+  await page.keyboard.type('35');
+  await page.keyboard.press('Enter');
+  await expect(verdict(page).getByRole('heading')).toHaveText(answered);
+  await expect(height).toHaveValue('18 1/2');
+});
+
+test('at a desk everything under the drawing can be seen and pressed', async ({ page }) => {
+  for (const [width, height] of [
+    [1440, 900],
+    [1366, 720],
+    [1300, 1700],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    await page.goto('about:blank');
+    await page.goto(site(checkOf('box blade', '35', 'U-28')));
+    const buttons = page.locator('.sheet-left .cures button');
+    await expect(buttons.first()).toBeVisible();
+    for (const button of await buttons.all()) {
+      const isOnTop = await button.evaluate((one) => {
+        one.scrollIntoView({ block: 'center', behavior: 'instant' });
+        const { left, top, width, height } = one.getBoundingClientRect();
+        return one.contains(document.elementFromPoint(left + width / 2, top + height / 2));
+      });
+      expect(isOnTop, `${await button.textContent()} at ${width} × ${height}`).toBe(true);
+    }
+  }
+});
+
+test('where the drawing stays in sight, what scrolls past it lies under it', async ({ page }) => {
+  await page.setViewportSize({ width: 1300, height: 1700 });
+  await page.goto(site(checkOf('box blade', '35', 'U-28')));
+  const views = page.locator('.views');
+  await expect(views).toHaveCSS('position', 'sticky');
+  await expect(page.locator('.axles .figure').first()).toBeVisible();
+  const foreign = await views.evaluate((box) => {
+    const figure = document.querySelector('.axles .figure');
+    if (figure === null) throw new Error('no figure to scroll under the drawing');
+    scrollTo({ top: scrollY + figure.getBoundingClientRect().top - 300, behavior: 'instant' });
+    const { left, top } = figure.getBoundingClientRect();
+    const lies = document.elementFromPoint(left + 4, top + 4);
+    return { top: box.getBoundingClientRect().top, isUnder: box.contains(lies) };
+  });
+  expect(foreign).toEqual({ top: 0, isUnder: true });
+});
+
+test('the view that shows the misfit opens, and follows it until one is chosen', async ({ page }) => {
+  await page.goto(site(checkOf('tiller', '35', '')));
+  await expect(verdict(page).getByRole('heading')).toHaveText('Works');
+  const rear = page.getByRole('button', { name: 'Rear', exact: true });
+  const side = page.getByRole('button', { name: 'Side, through the lift' });
+  await expect(rear).toHaveAttribute('aria-pressed', 'true');
+  await openDimensions(page);
+  await page
+    .getByRole('group', { name: 'Whose dimensions' })
+    .getByRole('button', { name: /drive shaft/ })
+    .click();
+  await page.getByRole('radio', { name: /medium shaft/ }).check();
+  await expect(page.locator('.because')).toContainText('too long');
+  await expect(side).toHaveAttribute('aria-pressed', 'true');
+  await rear.click();
+  await page.getByRole('radio', { name: /shaft of the Wickset 60-in tiller/ }).check();
+  await expect(verdict(page).getByRole('heading')).toHaveText('Works');
+  await page.getByRole('radio', { name: /medium shaft/ }).check();
+  await expect(page.locator('.because')).toContainText('too long');
+  await expect(rear).toHaveAttribute('aria-pressed', 'true');
+});
+
+test('another way is one that works or is open', async ({ page }) => {
+  await page.goto(site(checkOf('box blade', '35', 'U-28')));
+  const ways = page.locator('.cure', { hasText: 'Another way' }).locator('.cure-what');
+  await expect(ways.first()).toBeVisible();
+  for (const way of await ways.allTextContents()) expect(way).toMatch(/: (?:works|measure first)/);
+});
+
 test('a broken link says what to do', async ({ page }) => {
   await page.goto(site('1.nothing-good'));
   await expect(page.getByRole('heading', { level: 1 })).toContainText('can’t be opened');
@@ -197,13 +284,14 @@ test('hostile names stay text, in the page and in the drawing', async ({ page })
 
 test('a cure that is applied can be taken back', async ({ page }) => {
   await page.goto(site(checkOf('box blade', '35', 'U-28')));
-  await expect(verdict(page).getByRole('heading')).toHaveText(answered);
-  const before = await verdict(page).getByRole('heading').textContent();
+  await expect(verdict(page)).toContainText('too high');
   await page
     .getByRole('button', { name: /^Apply this cure/ })
     .first()
     .click();
-  await expect(verdict(page).getByRole('heading')).not.toHaveText(before ?? '');
-  await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(verdict(page).getByRole('heading')).toHaveText(before ?? '');
+  await expect(verdict(page)).toContainText('Shown with');
+  await expect(verdict(page)).not.toContainText('too high');
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(verdict(page)).toContainText('too high');
+  await expect(verdict(page)).not.toContainText('Shown with');
 });

@@ -1,6 +1,8 @@
-import { fieldRules } from '@hitchwright/core/records';
+import { fieldRules, readValue } from '@hitchwright/core/records';
 import { couplerKinds } from '@hitchwright/core/tables';
+import { inUnits } from '../src/features/check/inUnits.ts';
 import { groupsOf, pathsOf } from '../src/features/dimensions/groups.ts';
+import { readText, toleranceText } from '../src/features/dimensions/readText.ts';
 import type { Page } from '@playwright/test';
 import { checkOf, documentOf, linked, valueIn } from './sample.ts';
 import { expect, site, test } from './person.ts';
@@ -46,6 +48,87 @@ test('a figure without a unit keeps its meaning when the units are switched', as
   await page.getByRole('button', { name: /^Units/ }).click();
   await page.getByLabel('carrying height', { exact: true }).fill('600');
   await expect(mass).toContainText('= 318 kg (700 lb)');
+});
+
+test('what one system reads and the other does not, or reads as something else, gets its unit', () => {
+  const implement = {
+    name: '7/8',
+    lowerPinDiameter: { value: '7/8', plusMinus: '1/64', note: '3/4' },
+    mastHeight: { between: ['18 1/2', '19 in'] },
+    shoulderSpan: '683',
+    mass: 1850,
+  };
+  const parts = [{ kind: 'clevisSpacers', name: '1/2', gapAfter: '1 3/4' }];
+  expect(inUnits({ implement, parts, tractor: { mass: '3700' } }, 'metric')).toEqual({
+    units: 'metric',
+    implement: {
+      ...implement,
+      lowerPinDiameter: { value: '7/8 in', plusMinus: '1/64 in', note: '3/4' },
+      mastHeight: { between: ['18 1/2 in', '19 in'] },
+    },
+    parts: [{ ...parts[0], gapAfter: '1 3/4 in' }],
+    tractor: { mass: '3700 lb' },
+  });
+});
+
+test('a fraction survives a switch of the units and back, and the box says which unit it is in', async ({ page }) => {
+  await open(page, checkOf('tiller', '35', 'U-28'));
+  const pin = page.getByRole('group', { name: /^lower pin diameter/ });
+  const box = pin.getByLabel('lower pin diameter', { exact: true });
+  const mass = page.getByRole('group', { name: /^mass/ });
+  await box.fill('7/8');
+  await mass.getByLabel('mass', { exact: true }).fill('700');
+  const units = page.getByRole('button', { name: /^Units/ });
+  await units.click();
+  await expect(box).toHaveValue('7/8 in');
+  await expect(pin).toContainText(/= 22\smm \(.*7\/8\sin\)/);
+  await expect(mass.getByLabel('mass', { exact: true })).toHaveValue('700 lb');
+  await expect(mass).toContainText('= 318 kg (700 lb)');
+  await page.getByLabel('carrying height', { exact: true }).fill('600');
+  await expect.poll(() => valueIn(page.url(), 'implement.carryHeight')).toBe('600');
+  expect(valueIn(page.url(), 'implement.lowerPinDiameter.value')).toBe('7/8 in');
+  await units.click();
+  await expect(pin).toContainText('7/8 in (22 mm)');
+  await expect(page.getByText('Expected')).toHaveCount(0);
+});
+
+test('while one box can’t be read, the line under every other says what stands in it', async ({ page }) => {
+  await open(page, checkOf('box blade', '35', 'U-28'));
+  await expect(page.getByRole('region', { name: 'Verdict' })).toContainText('Works with parts');
+  await page.getByLabel('mast height', { exact: true }).fill('a foot or so');
+  await expect(page.getByRole('region', { name: 'Verdict' })).toContainText('Older answer');
+  const pin = page.getByRole('group', { name: /^lower pin diameter/ });
+  await pin.getByLabel('lower pin diameter', { exact: true }).fill('1 1/8');
+  await expect(pin).toContainText('1 and 1/8 in (29 mm)');
+  await pin.getByLabel('lower pin diameter', { exact: true }).fill('1 1/8 kg');
+  await expect(pin).toContainText('Expected');
+  await expect(pin).not.toContainText('=');
+});
+
+test('a small tolerance is never shown as none', async ({ page }) => {
+  const blade = documentOf('box blade', '35', 'U-28');
+  const implement = { ...(blade['implement'] as object), lowerPinDiameter: { value: 22.2, plusMinus: 0.04 } };
+  await open(page, linked({ ...blade, implement }));
+  const box = page.getByLabel('lower pin diameter, plus or minus').first();
+  await expect(box).toHaveValue('1/64 in');
+  await page.getByRole('button', { name: /^Units/ }).click();
+  await expect(box).toHaveValue('0.1 mm');
+});
+
+test('a tolerance reads the same in its box and in the line under it', () => {
+  const rule = fieldRules.get('implement.lowerPinDiameter');
+  if (rule === undefined) throw new Error('the field is gone');
+  for (const [size, us, metric] of [
+    [0.1, '1/64 in', '0.1 mm'],
+    [1.5875, '1/16 in', '1.6 mm'],
+    [2, '3/32 in', '2.0 mm'],
+  ] as const) {
+    const { value } = readValue({ value: 22.3, plusMinus: size }, rule, '', 'metric');
+    expect(readText(value, rule, 'us')).toMatch(new RegExp(` ± ${us}$`));
+    expect(toleranceText(size, rule, 'us')).toBe(us);
+    expect(readText(value, rule, 'metric')).toMatch(new RegExp(` ± ${metric}$`));
+    expect(toleranceText(size, rule, 'metric')).toBe(metric);
+  }
 });
 
 async function open(page: Page, fragment: string, whose?: RegExp): Promise<void> {

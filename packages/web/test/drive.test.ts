@@ -1,6 +1,6 @@
 import type { Locator, Page } from '@playwright/test';
 import { expect, site, test } from './person.ts';
-import { checkOf, linked, tillerWith, unplaced, valueIn } from './sample.ts';
+import { checkOf, countedOn, linked, tillerWith, unplaced, valueIn } from './sample.ts';
 
 function runs(page: Page): Locator {
   return page.locator('.answer', { hasText: 'Runs' });
@@ -83,7 +83,7 @@ test('a shaft that is too long: the cut is drawn, said not to be returnable, app
   await expect(cut).toContainText(/tube 1.*9/);
   await cut.getByRole('button', { name: /^Apply this cure/ }).click();
   await expect(runs(page)).toContainText('of overlap to spare');
-  await expect.poll(() => valueIn(page.url(), 'shaft.closedLength.value')).toBe(544);
+  await expect.poll(() => countedOn(page.url())).toMatchObject({ 'shaft.closedLength': { value: 544 } });
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(runs(page)).toContainText('too long');
 });
@@ -98,7 +98,11 @@ test('another shaft of the shelf stands before the cut, and is put in with one c
     .getByRole('button', { name: /^Apply this cure/ })
     .click();
   await expect(runs(page)).toContainText('of overlap to spare');
-  await expect.poll(() => valueIn(page.url(), 'shaft.name')).toBe('shaft of the Wickset 60-in tiller');
+  await expect
+    .poll(() => countedOn(page.url()))
+    .toMatchObject({
+      shaft: { name: 'shaft of the Wickset 60-in tiller' },
+    });
 });
 
 test('a drive that fails opens from the side, at the height where it is worst, with its own plots', async ({

@@ -125,6 +125,23 @@ test('after one visit it opens, answers and shows the yard with the signal gone 
   expect(elsewhere).toEqual([]);
 });
 
+test('that it works without a signal is told beside the name, the question and the thumb bar, not over them', async ({
+  phone,
+  host,
+}) => {
+  const page = await visit(phone, `${host.address}#${checkOf('tiller', '35', '')}`);
+  for (const width of [390, 1366]) {
+    await page.setViewportSize({ width, height: 720 });
+    const plate = await page.getByText('Works without a signal now').boundingBox();
+    if (plate === null) throw new Error('the plate is gone already');
+    expect(plate.y + plate.height).toBeLessThanOrEqual(720);
+    for (const covered of [page.locator('.strip'), page.getByRole('navigation').filter({ visible: true })]) {
+      const box = (await covered.count()) === 0 ? null : await covered.boundingBox();
+      if (box !== null) expect(plate.y >= box.y + box.height || plate.y + plate.height <= box.y).toBe(true);
+    }
+  }
+});
+
 test('the page of the first visit itself goes on without a signal, parts that were never opened included', async ({
   phone,
   host,

@@ -1,5 +1,5 @@
 import { linkOf, readLink } from '@hitchwright/core/exchange';
-import { atPath, setupFrom, type SetupDocument, type YardDocument } from '@hitchwright/core/records';
+import { atPath, chosenIn, setupFrom, type SetupDocument, type YardDocument } from '@hitchwright/core/records';
 import { readFileSync } from 'node:fs';
 
 const file = new URL('../../../examples/sample-yard.json', import.meta.url);
@@ -48,4 +48,11 @@ export function unplaced(): string {
     tractor: { category: '1', liftAt610: '900 kg' },
     implement: { category: '1', mass: '300 kg' },
   });
+}
+
+/** What the cures that an address counts on set, by field. */
+export function countedOn(url: string): Readonly<Record<string, unknown>> {
+  const reading = readLink(new URL(url).hash);
+  const chosen = reading.ok ? chosenIn(reading.document) : [];
+  return Object.fromEntries(chosen.flatMap(({ edits }) => edits.map(({ path, value }) => [path, value])));
 }

@@ -5,7 +5,7 @@ import { excerpt, type InputError } from './inputError.ts';
 import type { Price, SetupDocument } from './setup.ts';
 
 /** What can be done about a misfit. */
-export const cureKinds = [
+const cureKinds = [
   'part',
   'reversePins',
   'cutBushing',

@@ -28,7 +28,7 @@ const statusWords: Readonly<Record<ReturnType<typeof useOffline>['kept'], string
   impossible: 'This browser can’t keep the page for use without a signal.',
 };
 
-/** Lies for a moment over the name of the site; presses go through it. */
+/** Lies for a moment at the foot of the window, above what is under the thumb there; presses go through it. */
 function ReadyPlate() {
   const [isShown, setIsShown] = useState(true);
   useEffect(() => {

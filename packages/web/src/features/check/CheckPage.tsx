@@ -1,6 +1,13 @@
 import { linkOf, type Printed } from '@hitchwright/core/exchange';
-import { withEdits, type Edit, type SetupDocument } from '@hitchwright/core/records';
-import { useEffect, useState } from 'react';
+import {
+  chosenIn,
+  editedByHand,
+  withChosen,
+  type CureRecord,
+  type Edit,
+  type SetupDocument,
+} from '@hitchwright/core/records';
+import { useEffect, useRef, useState } from 'react';
 import { Header } from '../../app/Header.tsx';
 import { usePreferences } from '../../app/preferences.ts';
 import type { Choice, Picked } from '../question/choices.ts';
@@ -8,11 +15,12 @@ import { isWhole, withMachine } from '../question/question.ts';
 import { QuestionSentence } from '../question/QuestionSentence.tsx';
 import type { Machine } from '../yard/sampleYard.ts';
 import { CheckActions, PhoneBar } from './CheckActions.tsx';
-import type { AppliedCure } from './CureList.tsx';
+import type { LookedAt } from './CureList.tsx';
 import { EmptyCheck } from './EmptyCheck.tsx';
 import { Sheet, type SidePanel } from './Sheet.tsx';
 import { inUnits } from './inUnits.ts';
-import { usePicked } from './usePicked.ts';
+import { rememberPicks } from './rememberedPicks.ts';
+import { usePicked, type YardQuestion } from './usePicked.ts';
 
 interface CheckPageProps {
   readonly opened: SetupDocument | null;
@@ -23,23 +31,29 @@ interface CheckPageProps {
 /** The check: a question, its answer, and everything that can be changed about it. */
 export function CheckPage({ opened, printed }: CheckPageProps) {
   const [document, setDocument] = useState(opened);
-  const [applied, setApplied] = useState<AppliedCure | null>(null);
+  const [lookedAt, setLookedAt] = useState<LookedAt | null>(null);
   const [panel, setPanel] = useState<SidePanel>({ shows: 'notes' });
   const { system } = usePreferences();
   const yardPicks = usePicked(opened !== null);
-  useFragment(document);
-  const change = (next: SetupDocument | null, cure: AppliedCure | null = null): void => {
+  const step = useFragment(document, yardPicks.asked);
+  const change = (next: SetupDocument | null, other: LookedAt | null = null): void => {
     setDocument(next);
-    setApplied(cure);
+    setLookedAt(other);
   };
   const choose = (machine: Machine, choice: Choice, picked: Picked | null): void => {
+    step();
     change(withMachine(document, machine, choice.record, picked?.beside));
     yardPicks.pick(machine, choice.record === null ? undefined : picked);
     if (choice.typed === true) setPanel({ shows: 'dimensions', machine });
   };
   const edited = (edits: readonly Edit[]): SetupDocument => {
     yardPicks.changedByHand();
-    return withEdits(inUnits(document ?? {}, system), edits);
+    return editedByHand(inUnits(document ?? {}, system), edits);
+  };
+  const chosen = document === null ? [] : chosenIn(document);
+  const countOn = (cures: readonly CureRecord[]): void => {
+    step();
+    change(withChosen(document ?? {}, cures));
   };
   const whole = isWhole(document) ? document : null;
   return (
@@ -49,17 +63,22 @@ export function CheckPage({ opened, printed }: CheckPageProps) {
       </Header>
       <main>
         {whole === null ? (
-          <EmptyCheck document={document} />
+          <EmptyCheck document={document} panel={panel} onEdit={(edits) => change(edited(edits))} />
         ) : (
           <Sheet
             document={whole}
             printed={document === opened ? printed : null}
             panel={panel}
             onPanel={setPanel}
-            applied={applied}
             onEdit={(edits) => change(edited(edits))}
-            onApply={(text, edits) => change(edited(edits), document === null ? null : { text, before: document })}
-            onUndo={() => change(applied?.before ?? document)}
+            counted={{
+              chosen,
+              onCountOn: (cure) => countOn(withOneMore(chosen, cure)),
+              onLeaveOff: (cure) => countOn(chosen.filter((one) => one !== cure)),
+              lookedAt,
+              onLookAt: (text, edits) => change(edited(edits), document === null ? null : { text, before: document }),
+              onBack: () => change(lookedAt?.before ?? document),
+            }}
           />
         )}
       </main>
@@ -68,14 +87,32 @@ export function CheckPage({ opened, printed }: CheckPageProps) {
   );
 }
 
-/** The setup travels in the address; it is written there when the typing pauses. */
-function useFragment(document: SetupDocument | null): void {
+/** What was counted on with another cure; one that sets the same field gives way to it. */
+function withOneMore(chosen: readonly CureRecord[], cure: CureRecord): CureRecord[] {
+  const isSet = ({ path }: Edit): boolean => cure.edits.some((edit) => edit.path === path);
+  return [...chosen.filter(({ edits }) => !edits.some(isSet)), cure];
+}
+
+/**
+ * The setup travels in the address; it is written there when the typing pauses.
+ *
+ * @returns says that what comes next is a step of its own, which the way back leads to
+ */
+function useFragment(document: SetupDocument | null, asked: YardQuestion | null): () => void {
+  const isStep = useRef(false);
   useEffect(() => {
     if (document === null) return undefined;
     const timer = setTimeout(() => {
       const hash = `#${linkOf(document)}`;
-      if (!location.hash.startsWith(hash)) history.replaceState(null, '', hash);
+      const isNew = !location.hash.startsWith(hash);
+      if (isNew && isStep.current) history.pushState(null, '', hash);
+      else if (isNew) history.replaceState(null, '', hash);
+      isStep.current = false;
+      rememberPicks(location.hash, asked);
     }, 250);
     return () => clearTimeout(timer);
-  }, [document]);
+  }, [document, asked]);
+  return () => {
+    isStep.current = true;
+  };
 }

@@ -1,23 +1,30 @@
 import { linkOf } from '@hitchwright/core/exchange';
-import { setupFrom, type SetupDocument } from '@hitchwright/core/records';
+import { setupFrom, type Edit, type SetupDocument } from '@hitchwright/core/records';
 import { Figures } from '../../marks/Figures.tsx';
 import { recordAt } from '../question/question.ts';
 import { exampleNames, nameOf, recordNamed, sampleYard } from '../yard/sampleYard.ts';
 import { AnswerGrid } from './AnswerGrid.tsx';
+import { BegunCheck, isBegun } from './BegunCheck.tsx';
 import { Drawing } from './Drawing.tsx';
+import type { SidePanel } from './Sheet.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
 import { useAssessment } from './useAssessment.ts';
 import './sheet.css';
 
-/** The page before there is a question: what to do, and a worked example. */
-export function EmptyCheck({ document }: { readonly document: SetupDocument | null }) {
-  const missing = (['implement', 'tractor'] as const).filter((machine) => recordAt(document, machine) === null);
+interface EmptyCheckProps {
+  readonly document: SetupDocument | null;
+  readonly panel: SidePanel;
+  readonly onEdit: (edits: readonly Edit[]) => void;
+}
+
+/** The page before there is a whole question: what to do, with a worked example until anything is picked. */
+export function EmptyCheck({ document, panel, onEdit }: EmptyCheckProps) {
+  if (isBegun(document)) return <BegunCheck document={document} panel={panel} onEdit={onEdit} />;
   return (
     <>
       <p className="invitation">
-        {missing.length === 2
-          ? 'Pick the underlined words: the implement, the tractor, and the coupler if there is one. A category is enough to begin.'
-          : `Now pick the ${missing[0]}. A category is enough to begin.`}
+        Pick the underlined words: the implement, the tractor, and the coupler if there is one. A category is enough to
+        begin.
       </p>
       {example === null ? null : <WorkedExample example={example} />}
     </>
@@ -51,7 +58,7 @@ function WorkedExample({ example }: { readonly example: SetupDocument }) {
         </a>
       </div>
       <div className="sheet sheet-example">
-        <TitleBlock answered={answered} reply={reply} printed={null} isOlder={false} />
+        <TitleBlock answered={answered} chosen={[]} reply={reply} printed={null} isOlder={false} />
         {answered === null ? null : <AnswerGrid answer={answered.answer} />}
         <div className="sheet-left">{answered === null ? null : <Drawing answered={answered} />}</div>
         <div className="sheet-side pad">

@@ -1,53 +1,56 @@
 import type { Printed } from '@hitchwright/core/exchange';
-import { type Edit, type SetupDocument } from '@hitchwright/core/records';
-import { lazy, Suspense } from 'react';
+import { withChosenDone, type Edit, type SetupDocument } from '@hitchwright/core/records';
+import { useMemo } from 'react';
 import { useMedia } from '../../app/media.ts';
 import { AxleLoads } from '../balance/AxleLoads.tsx';
 import { SteeringRules } from '../balance/SteeringRules.tsx';
 import { useShownLift } from '../lift/useShownLift.ts';
 import { sampleNames } from '../question/question.ts';
-import { sampleYard, type Machine } from '../yard/sampleYard.ts';
+import type { Machine } from '../yard/sampleYard.ts';
 import { AnswerGrid } from './AnswerGrid.tsx';
-import { CureList, type CureListProps } from './CureList.tsx';
+import { CureList, type Counted } from './CureList.tsx';
 import { DriveRules } from './DriveRules.tsx';
 import { ErrorList } from './ErrorList.tsx';
 import { Notes } from './Notes.tsx';
+import { SideDimensions } from './SideDimensions.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
 import { VerdictSpoken } from './VerdictSpoken.tsx';
 import { Views } from './Views.tsx';
 import type { Reply } from './assessor.ts';
+import { countingOn } from './countingOn.ts';
 import { useAssessment } from './useAssessment.ts';
+import { useCouplersBeside } from './useCouplersBeside.ts';
 import './sheet.css';
-
-const DimensionsPanel = lazy(() =>
-  import('../dimensions/DimensionsPanel.tsx').then(({ DimensionsPanel }) => ({ default: DimensionsPanel })),
-);
 
 /** What stands beside the drawing: the notes, or the dimensions with the field to begin with. */
 export type SidePanel =
   | { readonly shows: 'notes' }
   | { readonly shows: 'dimensions'; readonly machine?: Machine | 'shaft'; readonly field?: string };
 
-interface SheetProps extends Pick<CureListProps, 'applied' | 'onApply' | 'onUndo'> {
+interface SheetProps {
   readonly document: SetupDocument;
   /** What the sheet said that led here, as long as nothing was changed. */
   readonly printed: Printed | null;
   readonly panel: SidePanel;
   readonly onPanel: (panel: SidePanel) => void;
   readonly onEdit: (edits: readonly Edit[]) => void;
+  readonly counted: Counted;
 }
 
-/** The drawing sheet of one check: title block, drawing, notes, cures. */
-export function Sheet({ document, printed, panel, applied, onPanel, onEdit, onApply, onUndo }: SheetProps) {
-  const { answered, reply } = useAssessment(document, couplersBeside(document));
+/** The drawing sheet of one check: title block, drawing, notes, cures; with the cures that were chosen done. */
+export function Sheet({ document, printed, panel, counted, onPanel, onEdit }: SheetProps) {
+  const shown = useMemo(() => withChosenDone(document), [document]);
+  const couplers = useCouplersBeside(document);
+  const { answered: plain, reply } = useAssessment(shown, couplers);
+  const answered = useMemo(() => plain && countingOn(plain, counted.chosen), [plain, counted.chosen]);
   const lift = useShownLift(answered);
   const isPrint = useMedia('print');
   const errors = reply?.kind === 'errors' ? reply.errors : [];
-  const isOlder = answered !== null && reply !== answered;
+  const isOlder = plain !== null && reply !== plain;
   const measure = (field: string): void => onPanel({ shows: 'dimensions', field });
   return (
     <div className={isOlder ? 'sheet sheet-older' : 'sheet'}>
-      <TitleBlock answered={answered} reply={reply} printed={printed} isOlder={isOlder} />
+      <TitleBlock answered={answered} chosen={counted.chosen} reply={reply} printed={printed} isOlder={isOlder} />
       {answered === null ? null : <AnswerGrid answer={answered.answer} onEdit={onEdit} />}
       <div className="sheet-left">
         {answered === null || lift === null ? (
@@ -58,7 +61,7 @@ export function Sheet({ document, printed, panel, applied, onPanel, onEdit, onAp
         <SampleNote names={sampleNames(document)} />
         {answered === null ? null : (
           <>
-            <CureList answered={answered} applied={applied} onApply={onApply} onUndo={onUndo} />
+            <CureList answered={answered} counted={counted} couplers={couplers} />
             <AxleLoads answered={answered} place={lift?.follows ?? null} onMeasure={measure} />
             <SteeringRules answer={answered.answer} onEdit={onEdit} />
             <DriveRules answer={answered.answer} onEdit={onEdit} />
@@ -68,9 +71,7 @@ export function Sheet({ document, printed, panel, applied, onPanel, onEdit, onAp
       <div className="sheet-side" id="side">
         <SideSwitch panel={panel} onPanel={onPanel} />
         {panel.shows === 'dimensions' && !isPrint ? (
-          <Suspense fallback={<p className="pad">Opening the dimensions…</p>}>
-            <DimensionsPanel document={document} answered={answered} errors={errors} begin={panel} onEdit={onEdit} />
-          </Suspense>
+          <SideDimensions document={document} answered={answered} errors={errors} begin={panel} onEdit={onEdit} />
         ) : (
           <>
             <ErrorList errors={errors} onShow={measure} />
@@ -82,13 +83,6 @@ export function Sheet({ document, printed, panel, applied, onPanel, onEdit, onAp
     </div>
   );
 }
-
-/** Other couplers that can be tried: those of the sample yard, where the question is about it. */
-function couplersBeside(document: SetupDocument): readonly SetupDocument[] {
-  return sampleNames(document).length === 0 ? noCouplers : sampleYard.couplers;
-}
-
-const noCouplers: readonly SetupDocument[] = [];
 
 function SampleNote({ names }: { readonly names: readonly string[] }) {
   if (names.length === 0) return null;

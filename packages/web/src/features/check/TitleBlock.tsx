@@ -1,5 +1,6 @@
 import type { Printed } from '@hitchwright/core/exchange';
-import { becauseOf, verdictWords, uncheckedText } from '@hitchwright/core/words';
+import type { CureRecord } from '@hitchwright/core/records';
+import { becauseOf, cureText, verdictWords, uncheckedText } from '@hitchwright/core/words';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { VerdictMark } from '../../marks/VerdictMark.tsx';
@@ -9,6 +10,8 @@ import type { Answered } from './useAssessment.ts';
 
 interface TitleBlockProps {
   readonly answered: Answered | null;
+  /** The cures that it is shown with. */
+  readonly chosen: readonly CureRecord[];
   readonly reply: Reply | null;
   /** What the sheet said that led here. */
   readonly printed: Printed | null;
@@ -17,17 +20,22 @@ interface TitleBlockProps {
 }
 
 /** The verdict as the title block of the sheet. */
-export function TitleBlock({ answered, reply, printed, isOlder }: TitleBlockProps) {
+export function TitleBlock({ answered, chosen, reply, printed, isOlder }: TitleBlockProps) {
   return (
     <section className="title-block" aria-label="Verdict">
       {isOlder ? <OlderNote reply={reply} /> : null}
       {printed === null || answered === null ? null : <PrintedNote printed={printed} answered={answered} />}
-      {answered === null ? <NoVerdict reply={reply} /> : <Verdict answered={answered} />}
+      {answered === null ? <NoVerdict reply={reply} /> : <Verdict answered={answered} chosen={chosen} />}
     </section>
   );
 }
 
-function Verdict({ answered: { answer, setup } }: { readonly answered: Answered }) {
+interface VerdictProps {
+  readonly answered: Answered;
+  readonly chosen: readonly CureRecord[];
+}
+
+function Verdict({ answered: { answer, setup }, chosen }: VerdictProps) {
   const { system } = usePreferences();
   const because = becauseOf(answer, setup, system);
   const unchecked = uncheckedText(answer.findings);
@@ -40,6 +48,11 @@ function Verdict({ answered: { answer, setup } }: { readonly answered: Answered 
       {because === null ? null : (
         <p className="because">
           <Figures text={because} />
+        </p>
+      )}
+      {chosen.length === 0 ? null : (
+        <p className="because">
+          <Figures text={`Shown with: ${chosen.map((cure) => cureText(cure, system)).join(' ')}`} />
         </p>
       )}
       {unchecked === null ? null : (

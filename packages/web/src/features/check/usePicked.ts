@@ -1,5 +1,6 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import type { Machine } from '../yard/sampleYard.ts';
+import { picksAt } from './rememberedPicks.ts';
 
 /** The question by ids of the yard’s records. */
 export interface YardQuestion {
@@ -31,18 +32,22 @@ export function leadTo(hash: string, question: YardQuestion | null): void {
 }
 
 /**
- * Remembers which of the yard’s records a question was made of. A question that was opened whole, other than by a link that says so, or had
+ * Remembers which of the yard’s records a question was made of. A question that was opened whole, other than by a link that says so or at an address of this visit, or had
  * anything changed by hand, is not what the records say, and never becomes so again by another pick: something of it may have stayed.
  *
  * @param isOpened whether the page began with a question
  */
 export function usePicked(isOpened: boolean): PickedDesk {
-  const [first] = useState(() => (led?.hash === location.hash ? idsOf(led.question) : null));
+  const [first] = useState(() => {
+    const question = led?.hash === location.hash ? led.question : picksAt(location.hash);
+    return question === null ? null : idsOf(question);
+  });
   const [ids, setIds] = useState<PickedIds>(first ?? {});
   const [isOther, setOther] = useState(isOpened && first === null);
   useEffect(() => leadTo('', null), []);
+  const asked = useMemo(() => (isOther ? null : questionOf(ids)), [ids, isOther]);
   return {
-    asked: isOther ? null : questionOf(ids),
+    asked,
     pick: (machine, id) => setIds((before) => ({ ...before, [machine]: id })),
     changedByHand: () => setOther(true),
   };

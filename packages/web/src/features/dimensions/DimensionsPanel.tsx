@@ -1,7 +1,9 @@
 import { atPath, type CouplerKind, type Edit, type InputError, type SetupDocument } from '@hitchwright/core/records';
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { couplerKinds } from '@hitchwright/core/tables';
+import { usePreferences } from '../../app/preferences.ts';
 import { ErrorList, leafOf } from '../check/ErrorList.tsx';
+import { inUnits } from '../check/inUnits.ts';
 import type { SidePanel } from '../check/Sheet.tsx';
 import type { Answered } from '../check/useAssessment.ts';
 import { calledIn, recordAt } from '../question/question.ts';
@@ -22,7 +24,9 @@ export interface DimensionsProps {
 }
 
 /** Every dimension of the three machines, as text that is read while it is typed. */
-export function DimensionsPanel({ document, answered, errors, begin, onEdit }: DimensionsProps) {
+export function DimensionsPanel({ document: asked, answered, errors, begin, onEdit }: DimensionsProps) {
+  const { system } = usePreferences();
+  const document = useMemo(() => inUnits(asked, system), [asked, system]);
   const [machine, setMachine] = useState(sideOf(begin));
   const [begun, setBegun] = useState(begin);
   if (begun !== begin) {
@@ -48,7 +52,6 @@ export function DimensionsPanel({ document, answered, errors, begin, onEdit }: D
           group={group}
           isOpen={group.isUsual === true || hasError(errors, group) || isIn(begin.field, group)}
           document={document}
-          answered={answered}
           errors={errors}
           onEdit={onEdit}
         />

@@ -6,13 +6,13 @@ import { chosenIn, plainChoices, saidBy, type PlainChoice } from './plainChoices
 import { ChoiceField } from './ChoiceField.tsx';
 import { QuantityField } from './QuantityField.tsx';
 
-interface FieldGroupBoxProps extends Pick<DimensionsProps, 'document' | 'answered' | 'errors' | 'onEdit'> {
+interface FieldGroupBoxProps extends Pick<DimensionsProps, 'document' | 'errors' | 'onEdit'> {
   readonly group: FieldGroup;
   readonly isOpen: boolean;
 }
 
 /** One group of fields under a heading that folds it. */
-export function FieldGroupBox({ group, isOpen, document, answered, errors, onEdit }: FieldGroupBoxProps) {
+export function FieldGroupBox({ group, isOpen, document, errors, onEdit }: FieldGroupBoxProps) {
   const paths = pathsOf(group).filter((path) => isAsked(path, document));
   const given = paths.filter((path) => isGiven(path, document)).length;
   return (
@@ -29,7 +29,6 @@ export function FieldGroupBox({ group, isOpen, document, answered, errors, onEdi
             key={path}
             path={path}
             raw={atPath(document, path)}
-            value={answered === null ? undefined : atPath(answered.setup, path)}
             errors={errors.filter((error) => error.path === path || error.path.startsWith(`${path}.`))}
             onChange={(value) => onEdit([{ path, value }])}
           />

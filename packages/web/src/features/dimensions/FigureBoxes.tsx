@@ -1,6 +1,7 @@
 import type { FieldRule } from '@hitchwright/core/records';
 import { usePreferences } from '../../app/preferences.ts';
 import { shown, type Entry } from './entry.ts';
+import { toleranceText } from './readText.ts';
 
 interface FigureBoxesProps {
   readonly id: string;
@@ -22,6 +23,11 @@ const ends: Readonly<Record<string, readonly [string, string]>> = {
 /** The boxes of one field, by how it is given. */
 export function FigureBoxes({ id, path, entry, rule, isWrong, onEdit }: FigureBoxesProps) {
   const { system } = usePreferences();
+  const textIn = (key: BoxKey): string => {
+    const figure = entry[key];
+    const isTolerance = key === 'plusMinus' && typeof figure === 'number';
+    return isTolerance ? toleranceText(figure, rule, system) : shown(figure, rule, system);
+  };
   const box = (key: BoxKey, words: string, isFirst: boolean, placeholder = '') => (
     <input
       id={isFirst ? id : undefined}
@@ -34,7 +40,7 @@ export function FigureBoxes({ id, path, entry, rule, isWrong, onEdit }: FigureBo
       aria-invalid={isWrong}
       aria-describedby={`${id}-read`}
       placeholder={placeholder}
-      value={shown(entry[key], rule, system)}
+      value={textIn(key)}
       onChange={({ target }) => onEdit({ [key]: target.value })}
     />
   );

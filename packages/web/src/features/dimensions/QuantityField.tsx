@@ -1,6 +1,6 @@
-import { fieldRules, type InputError } from '@hitchwright/core/records';
-import { unitNameIn } from '@hitchwright/core/units';
-import { useEffect, useRef, useState } from 'react';
+import { fieldRules, readValue, type FieldRule, type InputError } from '@hitchwright/core/records';
+import { unitNameIn, type UnitSystem } from '@hitchwright/core/units';
+import { useState } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { ErrorWords } from '../check/ErrorList.tsx';
@@ -11,22 +11,21 @@ import { readText } from './readText.ts';
 
 interface QuantityFieldProps {
   readonly path: string;
-  /** What the document says now. */
+  /** What the document says now, in the chosen units where it says none. */
   readonly raw: unknown;
-  /** How the last good answer read it. */
-  readonly value: unknown;
+  /** What the last reply can't read here, this field beside others included. */
   readonly errors: readonly InputError[];
   readonly onChange: (raw: unknown) => void;
 }
 
 /** One measured field: where the tape goes, its boxes, how it was read, and what can't be read. */
-export function QuantityField({ path, raw, value, errors, onChange }: QuantityFieldProps) {
+export function QuantityField({ path, raw, errors: told, onChange }: QuantityFieldProps) {
   const { system } = usePreferences();
   const [entry, edit] = useEntry(path, raw, onChange);
   const rule = fieldRules.get(path);
   if (rule === undefined) return null;
   const id = `field-${path}`;
-  const reading = errors.length > 0 ? '' : readText(value, rule, system);
+  const { text, errors } = readingOf(raw, rule, system, told);
   const choose = (key: 'mode' | 'from', words: string, options: readonly (readonly [string, string])[]) => (
     <select
       className={`field-${key}`}
@@ -74,9 +73,9 @@ export function QuantityField({ path, raw, value, errors, onChange }: QuantityFi
             <ErrorWords error={error} />
           </p>
         ))}
-        {reading === '' ? null : (
+        {text === '' ? null : (
           <p>
-            <Figures text={reading} />
+            <Figures text={text} />
           </p>
         )}
       </div>
@@ -87,24 +86,39 @@ export function QuantityField({ path, raw, value, errors, onChange }: QuantityFi
   );
 }
 
+/** Told of a figure that reads well by itself: it can't be true beside another one. */
+const besideOthers: readonly InputError['code'][] = ['contradiction', 'swapped'];
+
+/** How the field reads by itself, whatever else of the setup can't be read, with what is wrong with it. */
+function readingOf(raw: unknown, rule: FieldRule, system: UnitSystem, told: readonly InputError[]) {
+  const { value, errors } = raw === undefined ? { value: null, errors: [] } : readValue(raw, rule, '', system);
+  return {
+    text: readText(value ?? undefined, rule, system),
+    errors: [...errors, ...told.filter(({ code }) => besideOthers.includes(code))],
+  };
+}
+
+interface Kept {
+  readonly entry: Entry;
+  /** What the document says for it, as JSON. */
+  readonly written: string | undefined;
+}
+
 /** The boxes keep what was typed, whatever the document makes of it; a change from elsewhere replaces them. */
 function useEntry(
   path: string,
   raw: unknown,
   onChange: (raw: unknown) => void,
 ): [Entry, (change: Partial<Entry>) => void] {
-  const [entry, setEntry] = useState(() => entryOf(raw, path));
-  const written = useRef(JSON.stringify(raw));
-  useEffect(() => {
-    if (JSON.stringify(raw) === written.current) return;
-    written.current = JSON.stringify(raw);
-    setEntry(entryOf(raw, path));
-  }, [raw, path]);
+  const said = JSON.stringify(raw) as string | undefined;
+  const [kept, keep] = useState<Kept>(() => ({ entry: entryOf(raw, path), written: said }));
+  const isTyped = said === kept.written;
+  const entry = isTyped ? kept.entry : entryOf(raw, path);
+  if (!isTyped) keep({ entry, written: said });
   const edit = (change: Partial<Entry>): void => {
     const next = { ...entry, ...change };
     const nextRaw = rawOf(next);
-    written.current = JSON.stringify(nextRaw);
-    setEntry(next);
+    keep({ entry: next, written: JSON.stringify(nextRaw) });
     onChange(nextRaw);
   };
   return [entry, edit];

@@ -13,8 +13,15 @@ export function readText(read: unknown, rule: FieldRule, system: UnitSystem): st
   return `= ${ends(value.bound)}`;
 }
 
-function tolerance({ low, high }: Bound, { dimension }: FieldRule, system: UnitSystem): string {
-  if (low === high) return '';
+function tolerance({ low, high }: Bound, rule: FieldRule, system: UnitSystem): string {
+  return low === high ? '' : ` ± ${toleranceText((high - low) / 2, rule, system)}`;
+}
+
+/** What differs by less comes from reckoning with limits, not from a tape [part of the whole]. */
+const noise = 1e-9;
+
+/** The size of a tolerance in the chosen unit: rounded up in fine steps, so that it never looks smaller, least of all like none. */
+export function toleranceText(size: number, { dimension }: FieldRule, system: UnitSystem): string {
   const step = dimension === 'length' && system === 'us' ? 64 : 0.1;
-  return ` ± ${printQuantity((high - low) / 2, dimension, { system, round: 'up', step })}`;
+  return printQuantity(size * (1 - noise), dimension, { system, round: 'up', step });
 }

@@ -7,6 +7,7 @@ import { ListingPart } from './ListingPart.tsx';
 import { MakingState } from './MakingState.tsx';
 import { PinPlanPart } from './PinPlanPart.tsx';
 import { ReplyPart } from './ReplyPart.tsx';
+import { SetupFilePart } from './SetupFilePart.tsx';
 import { SheetPart } from './SheetPart.tsx';
 import { useMaker } from './useMaker.ts';
 import './handover.css';
@@ -32,6 +33,7 @@ export function HandOver({ document, onClose }: HandOverProps) {
       {hasCoupler ? <PinPlanPart desk={desk} /> : null}
       <ReplyPart desk={desk} document={document} />
       <ListingPart desk={desk} machines={hasCoupler ? ['implement', 'coupler'] : ['implement']} />
+      <SetupFilePart document={document} />
     </Dialog>
   );
 }

@@ -16,12 +16,14 @@ export interface ShownLift {
 
 interface Opened {
   readonly view: View;
+  /** A person chose the view, which then stays. */
+  readonly isChosen: boolean;
   readonly place: LiftPlace;
   /** The lift can be drawn, so that it has a slider. */
   readonly isDrawn: boolean;
 }
 
-/** Opens the view that shows why, with the lift at the height that the verdict turns on; from then on hands move both. */
+/** Opens the view that shows why, with the lift at the height that the verdict turns on; from then on hands move both, and the view follows the verdict until one is chosen. */
 export function useShownLift(answered: Answered | null): ShownLift | null {
   const [opened, setOpened] = useState<Opened | null>(null);
   const next = answered === null ? opened : openedFor(answered, opened);
@@ -34,21 +36,25 @@ export function useShownLift(answered: Answered | null): ShownLift | null {
     follows: isDrawn && view === 'side' ? place : null,
     show: (chosen) => {
       if (chosen === 'side' && view !== 'side') place.set(openingAt(answered));
-      setOpened({ ...next, view: chosen });
+      setOpened({ ...next, view: chosen, isChosen: true });
     },
   };
 }
 
 function openedFor(answered: Answered, before: Opened | null): Opened {
   const isDrawn = answered.answer.sweep !== null;
-  if (before?.isDrawn === isDrawn) return before;
-  return { view: before?.view ?? openingView(answered), place: openPlace(openingAt(answered)), isDrawn };
+  const isChosen = before?.isChosen === true;
+  const view = (isChosen ? null : viewOfLead(answered)) ?? before?.view ?? 'rear';
+  if (before?.isDrawn === isDrawn && before.view === view) return before;
+  return { view, isChosen, place: openPlace(openingAt(answered)), isDrawn };
 }
 
-/** The picture that shows why comes first: drive and axle loads are seen from the side. */
-function openingView({ answer: { lead, sweep } }: Answered): View {
-  const isSeenFromSide = lead !== null && ['runs', 'staysUpright'].includes(topicOf(lead.id));
-  return isSeenFromSide && sweep !== null ? 'side' : 'rear';
+/** The picture that shows why: pins and hooks are seen from behind, the lift, the drive and the axle loads from the side; null where nothing is amiss. */
+function viewOfLead({ answer: { lead, sweep }, drawings }: Answered): View | null {
+  if (lead === null) return null;
+  if (/^(?:mounting$|front|rear|limit)/.test(lead.id)) return 'rear';
+  const hasShaftAlone = topicOf(lead.id) === 'runs' && drawings?.shaft != null && drawings.cut === null;
+  return sweep !== null || hasShaftAlone ? 'side' : 'rear';
 }
 
 function openingAt({ answer }: Answered): number {

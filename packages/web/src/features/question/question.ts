@@ -1,4 +1,4 @@
-import { setupFrom, withEdits, type SetupDocument } from '@hitchwright/core/records';
+import { editedByHand, setupFrom, type SetupDocument } from '@hitchwright/core/records';
 import { nameOf, recordNamed, sampleYard, type Machine } from '../yard/sampleYard.ts';
 
 /** The machines of a question that have no name yet. */
@@ -38,9 +38,9 @@ export function withMachine(
   beside: Beside = record === null ? {} : besideImplement(record),
 ): SetupDocument {
   const base = document ?? { hitchwright: 1 };
-  const chosen = withEdits(base, [{ path: machine, value: record ?? undefined }]);
-  if (machine !== 'implement') return chosen;
-  return withEdits(chosen, [
+  const changed = editedByHand(base, [{ path: machine, value: record ?? undefined }]);
+  if (machine !== 'implement') return changed;
+  return editedByHand(changed, [
     { path: 'parts', value: beside.parts },
     { path: 'shaft', value: beside.shaft },
   ]);
