@@ -66,6 +66,30 @@ test('groups of changes say who, when and what, every change before and after in
   expect(await page.locator('main b').filter({ hasText: 'rake' }).count()).toBe(0);
 });
 
+test('a change without a title says which record was made, changed or removed, and what of it', async ({ page }) => {
+  const readings = [{ field: 'mastHeight', leaf: '18 in', grade: 'measured' }];
+  const draft = { kind: 'implement', name: 'Harl rake', fields: { category: '1' }, readings };
+  const first = await yard.ask<Made>('POST', '/api/records', draft);
+  const match = ({ revision }: Made) => ({ 'if-match': `"${revision}"` });
+  const json = {
+    fields: { category: '2', note: 'bent' },
+    add: [{ field: 'mastHeight', leaf: '460 mm', grade: 'maker' }],
+  };
+  const second = await yard.ask<Made>('PATCH', `/api/records/${first.id}`, json, match(first));
+  const third = await yard.ask<Made>('DELETE', `/api/records/${first.id}`, undefined, match(second));
+  await yard.ask('POST', `/api/records/${first.id}/restore`, undefined, match(third));
+  await page.goto(`${yard.address}#history`);
+  await expect(page.getByRole('heading', { level: 2 })).toHaveText([
+    'Harl rake was brought back',
+    'Harl rake was removed',
+    /^Harl rake was changed: (?=.*mast height)(?=.*note)(?=.*category)/,
+    'Harl rake was made',
+  ]);
+  await page.goto(`${yard.address}#record=${first.id}`);
+  await page.getByText('What was changed').click();
+  await expect(page.getByRole('heading', { level: 2, name: 'Harl rake was removed' })).toBeVisible();
+});
+
 test('a change is taken back after a second look, and that can be taken back, too', async ({ page }) => {
   const made = await rake('Harl rake');
   await change(made, { fields: { category: '2' } }, 'Jo', 'Category mended');

@@ -146,6 +146,71 @@ test('what may mean two is asked first, and is not guessed', async ({ page }) =>
   await expect(row(page, 3)).toContainText(/3,704.lb/);
 });
 
+/** A yard’s list as somebody keeps it: spans in inches but one, prices without a currency, one machine twice. */
+const list = `Model,Category,Shoulder span,Mast height (in),Price
+Harl rake,1,26,18,1200
+Tarn tiller,1,26 1/2,18,2100
+Wickset blade,1,26 3/4,18,900.50 EUR
+Harl blade,1,84,18,750
+Tarn tiller,1,26 1/2,18 1/2,2100
+`;
+
+test('a figure in another unit than its column is held until somebody says that it is meant', async ({ page }) => {
+  await choose(page, { name: 'list.csv', text: list });
+  await look(page);
+  await expect(row(page, 5)).toContainText('The other figures of the column are in inches');
+  await row(page, 5).locator('summary').click();
+  await expect(row(page, 5).locator('dl')).not.toContainText('shoulder span');
+  await page.getByRole('button', { name: 'Back to the columns' }).click();
+  await page.getByRole('button', { name: 'Change column C' }).click();
+  await page.getByLabel('Figures without a unit are in').selectOption({ label: 'whatever fits, each by itself' });
+  await look(page);
+  await row(page, 5).locator('summary').click();
+  await expect(row(page, 5).locator('dl')).toContainText(/shoulder span.*840.mm/);
+});
+
+test('only what somebody chose is said to be chosen', async ({ page }) => {
+  await choose(page, { name: 'list.csv', text: list });
+  await expect(page.locator('.imp-column')).toHaveCount(5);
+  await expect(page.getByText('you chose it')).toHaveCount(0);
+  await page
+    .getByRole('group', { name: /“Price”: which currency/ })
+    .getByRole('button', { name: 'USD' })
+    .click();
+  await expect(page.getByRole('heading', { name: /before the rest/ })).toHaveCount(0);
+  await expect(page.getByText('you chose it')).toHaveCount(0);
+  await expect(page.getByText('in USD, as you said')).toBeVisible();
+});
+
+test('prices without a currency are in the one that is chosen for the column', async ({ page }) => {
+  await choose(page, { name: 'list.csv', text: list });
+  await look(page);
+  await expect(row(page, 2)).toContainText('Which currency?');
+  await page.getByRole('button', { name: 'Back to the columns' }).click();
+  await page.getByRole('button', { name: 'Change column E' }).click();
+  await page.getByLabel('Prices without a currency are in').selectOption('CAD');
+  await look(page);
+  await row(page, 2).locator('summary').click();
+  await expect(row(page, 2).locator('dl')).toContainText('1200.00 CAD');
+  await row(page, 4).locator('summary').click();
+  await expect(row(page, 4).locator('dl')).toContainText('900.50 EUR');
+});
+
+test('a machine that stands in two rows is one record before it is written as it is after', async ({ page }) => {
+  await choose(page, { name: 'list.csv', text: list });
+  await look(page);
+  await expect(row(page, 6)).toContainText('there twice');
+  await expect(row(page, 6)).toContainText('name or number of row 3');
+  await expect(row(page, 6)).not.toContainText('row 2');
+  await expect(row(page, 6)).not.toContainText('refused');
+  await write(page);
+  await expect(page.getByText('New records').locator('..')).toContainText('4');
+  const { items } = await yard.ask<{ items: { id: string; name: string }[] }>('GET', '/api/records?search=tarn');
+  expect(items).toHaveLength(1);
+  const { readings } = await yard.ask<{ readings: { field: string }[] }>('GET', `/api/records/${items[0]?.id}`);
+  expect(readings.filter(({ field }) => field === 'mastHeight')).toHaveLength(2);
+});
+
 test('a workbook opens at the sheet that fits, and a wrong one is told', async ({ page }) => {
   const text = workbook({
     sheets: {

@@ -1,12 +1,13 @@
 import { assess } from '@hitchwright/core/assess';
 import { readReplyLink } from '@hitchwright/core/exchange';
-import { withEdits } from '@hitchwright/core/records';
+import { withEdits, type SetupDocument } from '@hitchwright/core/records';
 import { verdictWords } from '@hitchwright/core/words';
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Page } from '@playwright/test';
-import { askedFor, begin, draftKept, keptIn, keyIn, readTwice, truth, unread } from './measuring.ts';
+import type { BrowserContext, Page } from '@playwright/test';
+import { askedFor, begin, beginSafely, draftKept, keptIn, keyIn, readTwice, truth, unread } from './measuring.ts';
+import { basePath } from './site.ts';
 import { expect, site, test } from './person.ts';
-import { linked } from './sample.ts';
+import { documentOf, linked } from './sample.ts';
 
 function verdictOfTruth(): string {
   const edits = Object.entries(truth).map(([path, value]) => ({ path, value: { value, plusMinus: 1.5 } }));
@@ -195,7 +196,7 @@ test('a full device is said, what was typed stays on the page, and is kept once 
 });
 
 test('a request asks for what matters, and its reply merges with who and when', async ({ page }) => {
-  await page.goto(site(linked(unread())));
+  await page.goto(await shared(page.context(), linked(unread())));
   await page.getByRole('link', { name: 'Ask the customer to measure' }).click();
   await page.getByLabel('Who asks').fill('Yard at the ford');
   await page.getByLabel('Who is asked').fill('Holm, lower barn');
@@ -208,10 +209,10 @@ test('a request asks for what matters, and its reply merges with who and when', 
   const customer = await page.context().newPage();
   await customer.goto(link);
   await expect(customer.locator('.safety-asked')).toContainText(
-    'Holm, lower barn: Yard at the ford asks you for at most 2 figures',
+    'Holm, lower barn: Yard at the ford asks you for 2 figures, about 3 min',
   );
   await customer.getByLabel(/Who measures/).fill('Ada');
-  await customer.getByRole('button', { name: 'It is safe: begin' }).click();
+  await beginSafely(customer);
   await expect(customer.locator('.measure-verdict')).toHaveText('Asked by Yard at the ford');
   await readAll(customer);
   await expect(customer.getByRole('heading', { name: 'That is all that was asked' })).toBeVisible();
@@ -224,6 +225,190 @@ test('a request asks for what matters, and its reply merges with who and when', 
   await expect(page.locator('.merge-list li')).toHaveCount(2);
   await page.getByRole('link', { name: 'Take these 2 into the check' }).click();
   await expect(page.getByRole('region', { name: 'Verdict' }).getByRole('heading')).toHaveText(verdictOfTruth());
+});
+
+/** The same pages as others find them: under a name of their own, served from here, and kept on no device. */
+async function shared(context: BrowserContext, fragment: string): Promise<string> {
+  const home = 'https://yard.example';
+  await context.route(`${home}/**`, async (route) => {
+    const { pathname } = new URL(route.request().url());
+    if (pathname.endsWith('/sw.js')) return route.abort();
+    await route.fulfill({ response: await route.fetch({ url: new URL(pathname, site()).href }) });
+  });
+  return `${home}${basePath}#${fragment}`;
+}
+
+/** A tiller of which only name and category are known: much is open. */
+function bare(): SetupDocument {
+  const { hitchwright, tractor } = documentOf('tiller', '35', '');
+  return { hitchwright, tractor, implement: { name: 'Tiller in the shed', category: '1' } };
+}
+
+/** A customer opens a request for a bare tiller, and begins. */
+async function beginAsked(page: Page): Promise<void> {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto(await shared(page.context(), `request=${linked(bare())}`));
+  await expect(page.locator('.field-list input:checked')).toHaveCount(5);
+  await page.goto(await page.getByLabel('What to measure on the tractor and implement').inputValue());
+  await beginSafely(page);
+  await expect(page.locator('#figure-title')).toBeVisible();
+}
+
+test('a few are asked for at first, all by one press, and both pages say the same count', async ({ page }) => {
+  await page.goto(await shared(page.context(), `request=${linked(bare())}`));
+  const boxes = page.locator('.field-list input');
+  await expect(page.locator('.field-list input:checked')).toHaveCount(5);
+  const all = await boxes.count();
+  expect(all).toBeGreaterThan(8);
+  await expect(boxes.nth(4)).toBeChecked();
+  await expect(boxes.nth(5)).not.toBeChecked();
+  await page.getByRole('button', { name: `Ask for all ${all}` }).click();
+  await expect(page.locator('.field-list input:checked')).toHaveCount(all);
+  const asked = /\d+ figures, about \d+ min/.exec((await page.locator('.how-many').textContent()) ?? '')?.[0] ?? 'none';
+  expect(asked).toContain(`${all} figures`);
+  await page.goto(await page.getByLabel('What to measure on the tractor and implement').inputValue());
+  await expect(page.locator('.safety-asked')).toContainText(`asks you for ${asked}`);
+  await beginSafely(page);
+  await expect(page.getByRole('heading', { level: 1 })).toContainText(`1 of ${all}`);
+});
+
+test('pages of this machine only send nobody a link: paper, this device and a file are what works', async ({
+  page,
+}) => {
+  await page.goto(site(`request=${linked(unread())}`));
+  await expect(page.getByText('These pages are on this machine only')).toBeVisible();
+  await expect(page.locator('.worksheet-box')).toHaveCount(2);
+  await expect(page.locator('.qr')).toHaveCount(0);
+  await expect(page.locator('.link-box')).toHaveCount(0);
+  await page.getByRole('link', { name: 'Read it on this device' }).click();
+  await beginSafely(page);
+  await readTwice(page, truth[await askedFor(page)] ?? 0);
+  await readTwice(page, truth[await askedFor(page)] ?? 0);
+  await expect(page.getByRole('heading', { name: 'Send it back' })).toBeVisible();
+  await expect(page.locator('.link-box')).toHaveCount(0);
+  await expect(page.locator('.qr')).toHaveCount(0);
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save as a file' }).click();
+  const file = await (await saving).path();
+  await page.goto(site('reply'));
+  await page.getByLabel('A file of readings').setInputFiles(file);
+  await expect(page.locator('.merge-list li')).toHaveCount(2);
+});
+
+test('nobody is taken to have looked at the ground before they say so', async ({ page }) => {
+  await page.goto(site(linked(unread())));
+  await page.getByRole('button', { name: 'Measure step by step' }).click();
+  await expect(page.getByRole('radio', { checked: true })).toHaveCount(0);
+  await page.getByRole('button', { name: 'It is safe: begin' }).click();
+  await expect(page.getByRole('alert')).toContainText('Look how the tractor stands');
+  await expect(page.locator('[data-path]')).toHaveCount(0);
+  await beginSafely(page);
+  await expect(page.locator('[data-path]')).toBeVisible();
+});
+
+test('the way back keeps what was read, and so does the browser’s own', async ({ page }) => {
+  await begin(page);
+  const address = page.url();
+  const first = await askedFor(page);
+  await readTwice(page, truth[first] ?? 0);
+  await expect(page.locator(`[data-path]:not([data-path="${first}"])`)).toBeVisible();
+  const second = await askedFor(page);
+  await keyIn(page, 5);
+  await page.getByRole('button', { name: 'Last reading' }).click();
+  await expect(page.locator(`[data-path="${first}"]`)).toBeVisible();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('1 of 2');
+  await expect(page.locator('.said')).toContainText('Two readings agree');
+  await page.getByRole('button', { name: 'Next' }).click();
+  await expect(page.locator(`[data-path="${second}"] .reading-box`)).toHaveValue('5');
+  await page.goBack();
+  await expect(page.locator(`[data-path="${first}"] .said`)).toContainText('Two readings agree');
+  await page.getByRole('button', { name: 'Safety first' }).click();
+  await expect(page.getByRole('heading', { name: 'Make it safe' })).toBeVisible();
+  await page.getByRole('button', { name: 'It is safe: go on' }).click();
+  await expect(page.locator(`[data-path="${second}"] .reading-box`)).toHaveValue('5');
+  expect(page.url()).toBe(address);
+});
+
+test('the browser’s way back stays in the measuring down to what has to be safe', async ({ page }) => {
+  await begin(page);
+  const first = await askedFor(page);
+  await readTwice(page, truth[first] ?? 0);
+  await readTwice(page, truth[await askedFor(page)] ?? 0);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Nothing left to read');
+  await page.goBack();
+  await expect(page.locator('[data-path]')).not.toHaveAttribute('data-path', first);
+  await page.goBack();
+  await expect(page.locator('[data-path]')).toHaveAttribute('data-path', first);
+  await page.goBack();
+  await expect(page.getByRole('heading', { name: 'Make it safe' })).toBeVisible();
+  await page.goForward();
+  await page.goForward();
+  await page.goForward();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Nothing left to read');
+  await expect(page.locator('.reading-list li')).toHaveCount(2);
+});
+
+test('a figure that is read again is out of the answer until it is finished', async ({ page }) => {
+  await begin(page);
+  const first = await askedFor(page);
+  await readTwice(page, truth[first] ?? 0);
+  await readTwice(page, truth[await askedFor(page)] ?? 0);
+  await page
+    .getByRole('button', { name: /^Look or correct/ })
+    .first()
+    .click();
+  await expect(page.locator('[data-path]')).toHaveAttribute('data-path', first);
+  await page.getByRole('button', { name: 'Read it again' }).click();
+  await page.goBack();
+  await expect(page.locator('[data-path]')).toHaveAttribute('data-path', first);
+  await readTwice(page, truth[first] ?? 0);
+  await expect(page.locator('.reading-list li')).toHaveCount(2);
+  await expect(page.locator('.done-verdict')).toContainText(verdictOfTruth());
+});
+
+test('the list behind the count opens any figure and leaves any out', async ({ page }) => {
+  await beginAsked(page);
+  const title = page.locator('#figure-title');
+  const first = (await title.textContent()) ?? '';
+  await page.getByRole('button', { name: /show the list/ }).click();
+  const open = page.locator('.done-part').filter({ has: page.getByRole('heading', { name: 'Still to read' }) });
+  await expect(open.locator('li')).toHaveCount(5);
+  await open
+    .getByRole('button', { name: /^Leave it out/ })
+    .first()
+    .click();
+  await expect(open.locator('li')).toHaveCount(4);
+  await open
+    .getByRole('button', { name: /^Read it/ })
+    .last()
+    .click();
+  await expect(title).not.toHaveText(first);
+  await page.goBack();
+  await page.getByRole('button', { name: /^Try it after all/ }).click();
+  await expect(title).toHaveText(first);
+});
+
+test('what there is can be sent from any screen, before all is read', async ({ page }) => {
+  await beginAsked(page);
+  const heading = page.getByRole('heading', { level: 1 });
+  await expect(heading).toContainText('1 of 5');
+  await page.getByRole('button', { name: 'Send what I have' }).click();
+  await expect(page.getByText('Nothing is read yet')).toBeVisible();
+  await expect(page.getByLabel('Readings for a tractor and implement')).toHaveCount(0);
+  await page.getByRole('button', { name: 'Go on reading' }).click();
+  await page.locator('.big-choice', { hasText: 'two lower pins and a fixed upper pin' }).click();
+  await expect(heading).toContainText('2 of 5');
+  await page.getByRole('button', { name: 'Last reading' }).click();
+  await expect(page.getByRole('button', { pressed: true })).toContainText('two lower pins and a fixed upper pin');
+  await page.getByRole('button', { name: 'Keep it' }).click();
+  await expect(heading).toContainText('2 of 5');
+  await page.getByRole('button', { name: 'Send what I have' }).click();
+  await expect(page.getByText('One figure is read and can go as it is. 4 figures are still to be read')).toBeVisible();
+  const answer = await page.getByLabel('Readings for a tractor and implement').inputValue();
+  const reply = readReplyLink(new URL(answer).hash);
+  expect(reply.ok && reply.value.readings).toEqual([{ path: 'implement.mounting', value: 'threePoint' }]);
+  await page.goBack();
+  await expect(page.locator('#figure-title')).toBeVisible();
 });
 
 /** Everything that can be pressed is at least 44 px high and wide, or a box within a label that is. */
@@ -262,8 +447,17 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await expect(page.getByRole('heading', { name: 'Make it safe' })).toBeVisible();
     await expectClean();
     await page.getByRole('button', { name: 'It is safe: begin' }).click();
+    await expect(page.getByRole('alert')).toContainText('Look how the tractor stands');
+    await expectClean();
+    await beginSafely(page);
     await expect(page.locator('[data-path]')).toBeVisible();
     await expectClean();
+    for (const place of ['list', 'Stop here']) {
+      await page.getByRole('button', { name: place }).click();
+      await expect(page.getByRole('heading', { name: 'Still to read' })).toBeVisible();
+      await expectClean();
+      await page.getByRole('button', { name: 'Go on reading' }).click();
+    }
     await keyIn(page, 900);
     await page.getByRole('button', { name: 'Keep this reading' }).click();
     await expectClean();

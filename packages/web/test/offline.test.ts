@@ -4,7 +4,7 @@ import { cpSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:f
 import { join } from 'node:path';
 import type * as LastingStorageModule from '../src/app/offline/lastingStorage.ts';
 import { hostOf, twoVersions, type Host, type Versions } from './host.ts';
-import { askedFor, begin, draftKept, keyIn, readTwice, truth, unread } from './measuring.ts';
+import { askedFor, begin, beginSafely, draftKept, keyIn, readTwice, truth, unread } from './measuring.ts';
 import { checkOf, linked, valueIn } from './sample.ts';
 import { expect as plainExpect, test as base } from './person.ts';
 
@@ -117,7 +117,7 @@ test('after one visit it opens, answers and shows the yard with the signal gone 
 
   await opened.goto(`${host.address}#${linked(unread())}`);
   await opened.getByRole('button', { name: 'Measure step by step' }).click();
-  await opened.getByRole('button', { name: 'It is safe: begin' }).click();
+  await beginSafely(opened);
   await expect(opened.locator('.keypad')).toBeVisible();
   await opened.goto(`${host.address}mistyped/address`);
   await expect(opened).toHaveURL(host.address);
@@ -208,7 +208,7 @@ test('while figures are keyed in the bar stays away, and what is half typed outl
   await page.goto(`${host.address}#${linked(unread())}`);
   await page.getByRole('button', { name: 'Measure step by step' }).click();
   await expect(page.locator('.offline-status')).toHaveText(/^Kept on this device/);
-  await page.getByRole('button', { name: 'It is safe: begin' }).click();
+  await beginSafely(page);
   host.hosting.folder = versions.second;
   await returnLater(page);
   await keyIn(page, 66);

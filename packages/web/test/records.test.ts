@@ -222,7 +222,7 @@ test('a customer’s machine shows the model’s value until it has a reading of
   await page.getByRole('button', { name: 'Make the record' }).click();
   const mast = field(page, /^mast height/i);
   await expect(mast.getByRole('button', { name: /^mast height/i })).toContainText('from Harl rake, the model');
-  await expect(page.getByRole('link', { name: 'its owner' })).toHaveAttribute('href', `#record=${ada.id}`);
+  await expect(page.getByRole('link', { name: 'Ada Brook' })).toHaveAttribute('href', `#record=${ada.id}`);
   await yard.ask('POST', `/api/records/${model.id}/readings`, {
     readings: [{ field: 'mastHeight', leaf: { value: '18 1/4 in' }, grade: 'measured' }],
   });
@@ -235,6 +235,48 @@ test('a customer’s machine shows the model’s value until it has a reading of
   await page.reload();
   await expect(mast.getByRole('button', { name: /^mast height/i })).toContainText('464 mm');
   await expect(mast.getByRole('button', { name: /^mast height/i })).toContainText('from Harl rake, the model');
+});
+
+test('a name that is typed and not picked holds the record back, and says so', async ({ page }) => {
+  const model = await rake('Harl rake, the other model');
+  await made({ kind: 'customer', name: 'Bo Carver' });
+  await page.goto(`${yard.address}#new=machine:${model.id}`);
+  await page.getByLabel('Name').fill('Bo’s rake');
+  const make = page.getByRole('button', { name: 'Make the record' });
+  await expect(make).toBeEnabled();
+  await page.getByLabel('Whose it is').fill('bo carv');
+  await expect(page.getByRole('alert')).toContainText('“Whose it is” is typed but not picked');
+  await expect(make).toBeDisabled();
+  await page.getByLabel('Whose it is').fill('');
+  await expect(make).toBeEnabled();
+  await page.getByLabel('Whose it is').fill('bo carv');
+  await page.getByRole('button', { name: 'Bo Carver customer' }).click();
+  await make.click();
+  await expect(page.getByRole('link', { name: 'Bo Carver' })).toBeVisible();
+});
+
+test('a reading that is not written down yet is still there after another page was looked at', async ({ page }) => {
+  const { id } = await rake('Harl rake left half typed');
+  const other = await rake('Harl rake beside it');
+  await page.goto(recordAt(id));
+  const mast = field(page, /^mast height/i);
+  const box = mast.getByRole('textbox', { name: 'mast height', exact: true });
+  await mast.getByRole('button', { name: /^mast height/i }).click();
+  await box.fill('18 3/4');
+  await mast.getByLabel('Note').fill('by lamplight');
+  await page.getByRole('link', { name: 'Implements' }).click();
+  await expect(page.getByRole('searchbox')).toBeVisible();
+  await page.goto(recordAt(other.id));
+  await expect(page.getByLabel('Implement: Harl rake beside it')).toBeVisible();
+  await expect(page.getByText('typed, not written down')).toHaveCount(0);
+  await page.goto(recordAt(id));
+  await expect(mast.getByRole('button', { name: /^mast height/i })).toContainText('typed, not written down');
+  await mast.getByRole('button', { name: /^mast height/i }).click();
+  await expect(box).toHaveValue('18 3/4');
+  await expect(mast.getByLabel('Note')).toHaveValue('by lamplight');
+  await mast.getByRole('button', { name: 'Write it down' }).click();
+  await expect(box).toHaveValue('');
+  await expect(page.getByText('typed, not written down')).toHaveCount(0);
 });
 
 test('a record is removed, found among the removed, and brought back', async ({ page }) => {
@@ -406,4 +448,39 @@ test('an implement and a coupler are listed for a shop page without a check; a t
   await page.goto(recordAt(ids.get('Ostrey 35') ?? ''));
   await expect(page.getByRole('button', { name: 'Make a copy' })).toBeVisible();
   await expect(page.getByRole('button', { name: 'Listing', exact: true })).toHaveCount(0);
+});
+
+test('a machine gets an owner later, another one and none; their page lists it with their answers', async ({
+  page,
+}) => {
+  const model = await rake('Harl rake, the third model');
+  const [cleo, dan] = [
+    await made({ kind: 'customer', name: 'Cleo Marsh' }),
+    await made({ kind: 'customer', name: 'Dan Hurst' }),
+  ];
+  const { id } = await made({ kind: 'machine', name: 'The red rake', model: model.id });
+  const tractor = await made({ kind: 'tractor', name: 'Cleo’s tractor', fields: { category: '1' } });
+  await yard.ask('POST', '/api/answers', {
+    title: 'Red rake for Cleo',
+    customer: cleo.id,
+    refs: { tractor: tractor.id, implement: id },
+  });
+  await page.goto(recordAt(id));
+  await page.getByLabel('Whose it is').fill('cleo');
+  await page.getByRole('button', { name: 'Cleo Marsh customer' }).click();
+  await page.getByRole('link', { name: 'Cleo Marsh' }).click();
+  await expect(page.getByRole('link', { name: 'The red rake' })).toHaveAttribute('href', `#record=${id}`);
+  await expect(page.getByRole('link', { name: 'Red rake for Cleo' })).toBeVisible();
+  expect(await faultsOf(page)).toEqual([]);
+  await page.goto(recordAt(id));
+  await page.getByRole('button', { name: 'Somebody else’s' }).click();
+  await page.getByLabel('Whose it is').fill('dan');
+  await page.getByRole('button', { name: 'Dan Hurst customer' }).click();
+  await expect(page.getByRole('link', { name: 'Dan Hurst' })).toHaveAttribute('href', `#record=${dan.id}`);
+  expect(await faultsOf(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Somebody else’s' }).click();
+  await page.getByRole('button', { name: 'Nobody’s' }).click();
+  await expect(page.getByLabel('Whose it is')).toBeVisible();
+  const now = await yard.ask<{ owner: string | null }>('GET', `/api/records/${id}`);
+  expect(now.owner).toBeNull();
 });

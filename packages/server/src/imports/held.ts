@@ -4,7 +4,7 @@ import { NotFound, Refused, type By, type ImportProgress, type ImportResult, typ
 import { readSheetFile } from '../sheets/index.ts';
 import { HttpRefusal, otherRequest } from '../http/refusal.ts';
 import { chosenFor, guessedFor, headingsOf, type Choice, type Guessed } from './guessed.ts';
-import { mergedRows, readAll, type RowsRead } from './rows.ts';
+import { mergedRows, mergedView, readAll, type RowsRead } from './rows.ts';
 
 /** Where an import stands. */
 type ImportState = 'open' | 'running' | 'done' | 'refused' | 'cancelled' | 'failed';
@@ -46,6 +46,7 @@ export interface HeldImports {
   open(name: string, bytes: Uint8Array): Promise<HeldImport>;
   get(id: string): HeldImport;
   choose(id: string, choice: Choice): Promise<HeldImport>;
+  /** Its rows as they will be written: rows of one record at the first of them. */
   rows(id: string): Promise<RowsRead>;
   /** Begins to write, wholly or not at all; begun already, it says how far it is. */
   commit(by: By, id: string, wanted: CommitWanted): Promise<HeldImport>;
@@ -101,7 +102,9 @@ export function holdImports(holding: Holding): HeldImports {
       const { sheet, guessed } = await chosenFor(store, one, choice);
       return Object.assign(waiting(one), { sheet, guessed, read: null });
     },
-    rows: (id) => rowsOf(get(id)),
+    async rows(id) {
+      return mergedView(await rowsOf(get(id)));
+    },
     async commit(by, id, wanted) {
       const one = get(id);
       if (isBegun(one, wanted)) return one;
@@ -201,9 +204,5 @@ async function written(
 /** An error of the n-th row of an import at the row as the sheet counts it. */
 function inSheet(error: InputError, sheetRows: readonly number[]): InputError {
   const path = error.path.replace(/^rows\.(\d+)/, (_, index: string) => `rows.${sheetRows[Number(index)] ?? index}`);
-  const got = error.got.replace(
-    /^the same as row (\d+)$/,
-    (_, row: string) => `the same as row ${sheetRows[Number(row) - 1] ?? row}`,
-  );
-  return { ...error, path, got };
+  return { ...error, path };
 }

@@ -39,7 +39,7 @@ export function twins(rows: readonly ImportRow[]): Map<number, InputError> {
       row.id ?? JSON.stringify([row.kind, row.key ?? folded(row.name), row.key === undefined, row.owner ?? null]);
     const before = first.get(is);
     if (before === undefined) first.set(is, i);
-    else errors.set(i, twin(row.key === undefined ? 'name' : 'key', before));
+    else errors.set(i, twin(row.key === undefined ? 'name' : 'key', rows, before));
   });
   return errors;
 }
@@ -57,7 +57,8 @@ function severalNamed(name: string): InputError {
 }
 
 /** The error of a row that would be the same record as one before it. */
-export function twin(path: string, before: number): InputError {
+export function twin(path: string, rows: readonly ImportRow[], before: number): InputError {
+  const row = rows[before]?.row ?? before + 1;
   const hint = 'Leave one of them out, or tell them apart by name.';
-  return refusal('ambiguous', path, 'one row for each record', `the same as row ${before + 1}`, hint);
+  return refusal('ambiguous', path, 'one row for each record', `the same as row ${row}`, hint);
 }

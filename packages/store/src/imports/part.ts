@@ -90,7 +90,7 @@ async function* partsOf(room: Room, open: OpenGroup, rows: readonly ImportRow[],
     watch?.signal?.throwIfAborted();
     const plans = await planned(room, open, chunk, watch !== null);
     yield {
-      plans: plans.map((plan, i) => withTwin(plan, same.get(first + i) ?? takenBy(taken, plan, first + i))),
+      plans: plans.map((plan, i) => withTwin(plan, same.get(first + i) ?? takenBy(taken, plan, rows, first + i))),
       first,
     };
     first += chunk.length;
@@ -105,11 +105,16 @@ function withTwin(plan: RowPlan, error: InputError | undefined): RowPlan {
 }
 
 /** Two rows may come to one record by different ways. */
-function takenBy(taken: Map<string, number>, { recordId }: RowPlan, row: number): InputError | undefined {
+function takenBy(
+  taken: Map<string, number>,
+  { recordId }: RowPlan,
+  rows: readonly ImportRow[],
+  row: number,
+): InputError | undefined {
   if (recordId === null) return undefined;
   const before = taken.get(recordId);
   taken.set(recordId, before ?? row);
-  return before === undefined ? undefined : twin('', before);
+  return before === undefined ? undefined : twin('', rows, before);
 }
 
 function inRow(error: InputError, row: number): InputError {

@@ -7,6 +7,8 @@ import type { RecordDraft } from '../records/kinds.ts';
  */
 export interface ImportRow extends RecordDraft {
   readonly id?: string;
+  /** The row as its sheet counts it, for what is said of it; its place among the rows where it is left out. */
+  readonly row?: number;
 }
 
 /** An import: wholly or not at all. */

@@ -24,9 +24,7 @@ export interface ListOf {
 export function cureLists({ answer }: Judged, { system }: SheetOptions): ListOf[] {
   const price = setPriceText(answer.cures);
   const searched = answer.everySetTried ? [] : ['Not every combination of what is on the list was tried.'];
-  const cures = answer.cures.map(
-    (cure) => cureText(cure, system) + (cure.inSmallestSet ? ' Counted on.' : ''),
-  );
+  const cures = answer.cures.map((cure) => cureText(cure, system) + (cure.inSmallestSet ? ' Counted on.' : ''));
   return [
     list('What cures it', cures, 'letters'),
     list('About the cures', [...(price === null ? [] : [price]), ...(cures.length === 0 ? [] : searched)]),

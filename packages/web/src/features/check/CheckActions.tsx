@@ -1,5 +1,6 @@
 import type { SetupDocument } from '@hitchwright/core/records';
 import { lazy, useState } from 'react';
+import { sharedSite } from '../../app/address.ts';
 import { DialogButton } from '../../app/DialogButton.tsx';
 import { RecordsLink } from '../../app/server/RecordsLink.tsx';
 import type { SidePanel } from './Sheet.tsx';
@@ -66,6 +67,12 @@ export function PhoneBar({ panel, onPanel }: PhoneBarProps) {
 
 type Sent = 'not yet' | 'copied' | 'by hand';
 
+const sentWords: Readonly<Record<Sent, string>> = {
+  'not yet': 'Copy link',
+  copied: sharedSite() === null ? 'Copied: it opens on this machine only' : 'Link copied',
+  'by hand': 'Copy it from the address',
+};
+
 /** Hands the link over: by the device's own way to share, or by the clipboard. */
 function SendButton({ className }: { readonly className: string }) {
   const [sent, setSent] = useState<Sent>('not yet');
@@ -75,9 +82,7 @@ function SendButton({ className }: { readonly className: string }) {
   };
   return (
     <button type="button" className={className} onClick={() => void send()}>
-      <span aria-live="polite">
-        {{ 'not yet': 'Copy link', copied: 'Link copied', 'by hand': 'Copy it from the address' }[sent]}
-      </span>
+      <span aria-live="polite">{sentWords[sent]}</span>
     </button>
   );
 }

@@ -1,14 +1,16 @@
 import { useState } from 'react';
 import { GroupLines } from './GroupLines.tsx';
-import { titleOf, type Group } from './historyTypes.ts';
+import type { Group } from './historyTypes.ts';
 import { RefusedUndo } from './RefusedUndo.tsx';
 import { Sure } from './Sure.tsx';
+import { useTitle } from './useTitle.ts';
 import { useUndo } from './useUndo.ts';
 import { counted, whenText } from './whenText.ts';
 
 /** One group of changes: who, when, what and how much; opened, every change of it. */
 export function GroupLine({ group }: { readonly group: Group }) {
   const [isOpen, setOpen] = useState(false);
+  const title = useTitle(group);
   const { id, who, at, records, undoneBy, kind } = group;
   return (
     <li className={undoneBy === null ? 'his-group' : 'his-group his-group-undone'}>
@@ -17,7 +19,7 @@ export function GroupLine({ group }: { readonly group: Group }) {
         <span>{who}</span>
       </p>
       <div className="his-what">
-        <h2>{titleOf(group)}</h2>
+        <h2>{title}</h2>
         <p>
           {counted(records, 'record')}
           {undoneBy === null ? '' : ', taken back since'}
@@ -28,7 +30,7 @@ export function GroupLine({ group }: { readonly group: Group }) {
       ) : (
         <button type="button" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
           {isOpen ? 'Close' : 'Open'}
-          <span className="unseen">: {titleOf(group)}</span>
+          <span className="unseen">: {title}</span>
         </button>
       )}
       {isOpen ? (

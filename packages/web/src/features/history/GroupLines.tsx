@@ -1,9 +1,9 @@
-import { useInfiniteQuery, useQuery } from '@tanstack/react-query';
+import { useInfiniteQuery } from '@tanstack/react-query';
 import { Trouble } from '../../app/server/Trouble.tsx';
-import { said, yard } from '../../app/server/yard.ts';
 import { kindWords } from '../records/kinds.ts';
 import { ChangeLine } from './ChangeLine.tsx';
-import { linesOf, type Line } from './historyTypes.ts';
+import { linesOf, madeIn, type Line } from './historyTypes.ts';
+import { useRecordName } from './useRecordName.ts';
 
 /** Everything that a group changed, record by record. */
 export function GroupLines({ id }: { readonly id: string }) {
@@ -39,16 +39,7 @@ interface RecordChangesProps {
 }
 
 function RecordChanges({ recordId, lines }: RecordChangesProps) {
-  const made = madeIn(lines);
-  const asked = useQuery({
-    queryKey: ['record name', recordId],
-    queryFn: ({ signal }) =>
-      said(yard.records[':id'].$get({ param: { id: recordId }, query: { removed: 'true' } }, { init: { signal } })),
-    select: ({ name, kind }) => ({ name, kind }),
-    staleTime: 60_000,
-    enabled: made === null,
-  });
-  const { name, kind } = made ?? asked.data ?? { name: 'a record', kind: null };
+  const { name, kind } = useRecordName(recordId, madeIn(lines)) ?? { name: 'a record', kind: null };
   return (
     <section className="his-record" aria-label={name}>
       <h3>
@@ -64,17 +55,6 @@ function RecordChanges({ recordId, lines }: RecordChangesProps) {
       </dl>
     </section>
   );
-}
-
-interface Named {
-  readonly name: string;
-  readonly kind: keyof typeof kindWords;
-}
-
-/** The record as the group made it; null where it was there before. */
-function madeIn(lines: readonly Line[]): Named | null {
-  const made = lines.find(({ what, key }) => what === 'record' && key === 'created');
-  return made === undefined ? null : (made.after as unknown as Named);
 }
 
 /** The same thing that changed twice in a group changed once, from what it was first to what it was last. */

@@ -1,4 +1,5 @@
 import { said, yard } from '../../app/server/yard.ts';
+import type { Kind } from '../records/kinds.ts';
 
 /** A group of changes that were made as one. */
 export type Group = Awaited<ReturnType<typeof groupsOf>>['items'][number];
@@ -34,6 +35,18 @@ export function groupsOf(kind: (typeof groupKinds)[number][0], cursor: string | 
 export function linesOf(id: string, cursor: string | null, signal: AbortSignal) {
   const query = { limit: linesAtOnce, ...(cursor === null ? {} : { cursor }) };
   return said(yard.history[':id'].$get({ param: { id }, query }, { init: { signal } }));
+}
+
+/** A record by its name and kind. */
+export interface Named {
+  readonly name: string;
+  readonly kind: Kind;
+}
+
+/** The record as a group made it; null where it was there before. */
+export function madeIn(lines: readonly Line[]): Named | null {
+  const made = lines.find(({ what, key }) => what === 'record' && key === 'created');
+  return made === undefined ? null : (made.after as unknown as Named);
 }
 
 /** What a group is called: its title, or what it was. */

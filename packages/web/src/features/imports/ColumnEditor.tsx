@@ -44,12 +44,16 @@ export function ColumnEditor({ kind, column, isBusy, onChange }: ColumnEditorPro
       )}
       {units.length === 0 ? null : (
         <label>
-          <span>Figures without a unit are in</span>
+          <span>
+            {subject === 'field price' ? 'Prices without a currency are in' : 'Figures without a unit are in'}
+          </span>
           <select
             value={unit ?? ''}
             onChange={({ target: { value } }) => onChange({ column: letter, unit: value === '' ? null : value })}
           >
-            <option value="">whatever fits, each by itself</option>
+            <option value="">
+              {subject === 'field price' ? 'not said: those are refused' : 'whatever fits, each by itself'}
+            </option>
             <Options options={units} />
           </select>
         </label>

@@ -142,7 +142,7 @@ function OfMapping({ mapping: { kind, system, otherKinds }, isBusy, onChoose }: 
 function answerTo({ about, column }: Ask, value: string): Choice {
   const at = column === null ? {} : { column };
   if (about === 'kind') return { change: { kind: value as Mapping['kind'] } };
-  if (about === 'unit')
+  if (about === 'unit' || about === 'currency')
     return { change: column === null ? { system: value as 'us' | 'metric' } : { ...at, unit: value } };
   if (about === 'from') return { change: { ...at, from: value } };
   const target = value === '' ? ({ role: 'ignore' } as const) : ({ role: 'field', field: value } as const);

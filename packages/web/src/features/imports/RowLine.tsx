@@ -6,7 +6,7 @@ import { counted } from '../history/whenText.ts';
 import { gradeWords } from '../records/readingWords.ts';
 import type { Column, ProposedRow, Row } from './importTypes.ts';
 import { RowMark } from './RowMark.tsx';
-import { becomesOf, becomesWords, byField, errorsOf, isWritten, toldOf } from './rowWords.ts';
+import { becomesOf, becomesWords, byField, isWritten } from './rowWords.ts';
 
 interface RowLineProps {
   readonly row: Row;
@@ -37,7 +37,7 @@ export function RowLine({ row, isLeft, columns, onToggle }: RowLineProps) {
         <Errors row={row} columns={columns} />
         <Changes row={row} />
         <ul className="plain-list">
-          {toldOf(row).map(({ sentence, column }) => (
+          {row.told.map(({ sentence, column }) => (
             <li key={`${column} ${sentence}`} className="imp-told">
               {column === null ? null : <Cell column={column} columns={columns} />}
               <Figures text={sentence} />
@@ -66,7 +66,7 @@ function Cell({ column, columns }: { readonly column: string; readonly columns: 
 }
 
 function Errors({ row, columns }: Pick<RowLineProps, 'row' | 'columns'>) {
-  const errors = errorsOf(row);
+  const { errors } = row;
   if (errors.length === 0) return null;
   return (
     <ul className="plain-list">

@@ -41,16 +41,6 @@ export function isWritten(row: Pick<Row, 'outcome' | 'does'>): boolean {
   return ['new', 'changes', 'back'].includes(becomesOf(row));
 }
 
-/** What is wrong with a row that matters: the same row written above says it already. */
-export function errorsOf(row: Row): Row['errors'] {
-  return row.outcome === 'duplicate' ? [] : row.errors;
-}
-
-/** What was taken for something in a row that matters: of a row that is there twice only that it is. */
-export function toldOf({ outcome, told }: Row): Row['told'] {
-  return outcome === 'duplicate' ? told.filter(({ about }) => about === 'duplicate') : told;
-}
-
 /** Whether a row is among those that are looked for. */
 export function isIn(filter: Filter, row: Row, left: ReadonlySet<number>): boolean {
   const becomes = becomesOf(row);
@@ -58,9 +48,9 @@ export function isIn(filter: Filter, row: Row, left: ReadonlySet<number>): boole
     case 'all':
       return true;
     case 'errors':
-      return errorsOf(row).length > 0;
+      return row.errors.length > 0;
     case 'guesses':
-      return row.outcome === 'record' && row.told.length > 0;
+      return row.outcome === 'record' ? row.told.length > 0 : row.told.some(({ about }) => about !== 'duplicate');
     case 'new':
       return becomes === 'new';
     case 'changes':

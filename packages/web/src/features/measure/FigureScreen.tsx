@@ -4,7 +4,7 @@ import { ChoiceScreen } from './ChoiceScreen.tsx';
 import { DoubtScreen } from './DoubtScreen.tsx';
 import { NumberScreen } from './NumberScreen.tsx';
 import { RefusedScreen } from './RefusedScreen.tsx';
-import { blankEntry } from './session.ts';
+import { blankEntry, standsAslant } from './session.ts';
 import { choiceAt, phaseOf, type Step } from './steps.ts';
 import type { SessionDesk } from './useSession.ts';
 import { WayScreen } from './WayScreen.tsx';
@@ -21,7 +21,7 @@ export function FigureScreen({ desk, document, step }: FigureProps) {
   const choice = choiceAt(fieldOfPart(step.path));
   const props = { desk, document, step, entry };
   if (choice !== null) return <ChoiceScreen {...props} choice={choice} />;
-  const phase = phaseOf(document, entry, desk.session.isAslant);
+  const phase = phaseOf(document, entry, standsAslant(desk.session));
   if (phase.kind === 'way') return <WayScreen {...props} question={phase.question} />;
   if (phase.kind === 'refused') return <RefusedScreen {...props} refused={phase} />;
   if (phase.kind === 'doubt') return <DoubtScreen {...props} doubt={phase.doubt} />;

@@ -13,7 +13,7 @@ import { Reading } from './Reading.tsx';
 import { readDraft } from './readDraft.ts';
 import { ScreenBar } from './ScreenBar.tsx';
 import { ScreenHead } from './ScreenHead.tsx';
-import { takingOf, type Entry } from './session.ts';
+import { standsAslant, takingOf, type Entry } from './session.ts';
 import { toolOf, type Phase } from './steps.ts';
 import { TapeDrawing } from './TapeDrawing.tsx';
 import { Decides } from './Decides.tsx';
@@ -33,7 +33,7 @@ export function NumberScreen({ desk, document, step, entry, phase }: NumberScree
   const unit = entry.unit ?? unitNameIn(system, rule.dimension);
   const draft = readDraft(entry.draft, unit, rule);
   const value = valueOf(entry, draft.ok ? draft.value : null, phase);
-  const taken = phase.kind === 'enough' ? takenIn(document, entry, desk.session.isAslant) : null;
+  const taken = phase.kind === 'enough' ? takenIn(document, entry, standsAslant(desk.session)) : null;
   const told = taken ?? value;
   const submit = (): void => {
     if (!draft.ok) return setRefusal(draft.words);

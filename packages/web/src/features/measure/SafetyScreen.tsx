@@ -1,12 +1,26 @@
+import { useRef, useState } from 'react';
 import { Header } from '../../app/Header.tsx';
 import type { SessionDesk } from './useSession.ts';
 import { KeepingNote } from './KeepingNote.tsx';
+import { askedWords } from './progress.ts';
+import { passSafety } from './usePlace.ts';
 import { readinessChecks, safetyRules } from './safety.ts';
 import { OfflineStatus } from '../../app/offline/OfflineNotices.tsx';
 
 /** What has to be safe before anybody reaches for the tape, and what else spoils a reading. */
 export function SafetyScreen({ desk }: { readonly desk: SessionDesk }) {
   const { session, change } = desk;
+  const [isUnlooked, setUnlooked] = useState(false);
+  const ground = useRef<HTMLFieldSetElement>(null);
+  const begin = (): void => {
+    if (session.isAslant === null) {
+      setUnlooked(true);
+      ground.current?.querySelector('input')?.focus();
+      return;
+    }
+    change({ isReady: true });
+    passSafety();
+  };
   return (
     <>
       <Header>
@@ -18,7 +32,7 @@ export function SafetyScreen({ desk }: { readonly desk: SessionDesk }) {
           className="measure-sheet safety"
           onSubmit={(event) => {
             event.preventDefault();
-            change({ isReady: true });
+            begin();
           }}
         >
           {session.request === null ? null : <Asked request={session.request} />}
@@ -35,7 +49,7 @@ export function SafetyScreen({ desk }: { readonly desk: SessionDesk }) {
               <li key={check}>{check}</li>
             ))}
           </ul>
-          <fieldset className="safety-ground">
+          <fieldset className="safety-ground" ref={ground}>
             <legend>Does the tractor stand on level ground?</legend>
             {[false, true].map((isAslant) => (
               <label key={String(isAslant)} className="big-choice">
@@ -49,6 +63,11 @@ export function SafetyScreen({ desk }: { readonly desk: SessionDesk }) {
               </label>
             ))}
           </fieldset>
+          {isUnlooked && session.isAslant === null ? (
+            <p className="doubt" role="alert">
+              Look how the tractor stands, then say “Yes, level” or “Not sure”.
+            </p>
+          ) : null}
           <label className="safety-who">
             <span>Who measures (name, if you like)</span>
             <input
@@ -59,7 +78,7 @@ export function SafetyScreen({ desk }: { readonly desk: SessionDesk }) {
             />
           </label>
           <button type="submit" className="button-solid safety-done">
-            It is safe: begin
+            {session.isReady ? 'It is safe: go on' : 'It is safe: begin'}
           </button>
           <OfflineStatus />
         </form>
@@ -73,9 +92,8 @@ function Asked({ request }: { readonly request: NonNullable<SessionDesk['session
   return (
     <p className="safety-asked">
       {of === undefined ? '' : `${of}: `}
-      {asks === undefined ? 'Somebody' : asks} asks you for{' '}
-      {fields.length === 1 ? 'one figure' : `at most ${fields.length} figures`}. You need a tape; a caliper or a try
-      square helps. Every figure is kept on this device until you send it.
+      {asks === undefined ? 'Somebody' : asks} asks you for {askedWords(fields)}. You need a tape; a caliper or a try
+      square helps. Every figure is kept on this device until you send it, and you can send what you have at any time.
     </p>
   );
 }

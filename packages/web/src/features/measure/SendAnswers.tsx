@@ -1,6 +1,6 @@
 import { replyLinkOf } from '@hitchwright/core/exchange';
 import { useState } from 'react';
-import { addressOf } from '../../app/address.ts';
+import { sharedAddressOf } from '../../app/address.ts';
 import { download } from '../../app/download.ts';
 import { QrCode } from '../../marks/QrCode.tsx';
 import { SendLink } from '../../app/SendLink.tsx';
@@ -14,7 +14,8 @@ export function SendAnswers({ desk }: { readonly desk: SessionDesk }) {
   const [when] = useState(() => new Date().toISOString());
   const reply = replyOf(session, entries, when);
   if (reply.readings.length === 0 && reply.left.length === 0) return null;
-  const address = addressOf(replyLinkOf(reply));
+  const link = replyLinkOf(reply);
+  const address = sharedAddressOf(link);
   const save = async (): Promise<void> => {
     const photos = await photosOf(session.id).catch(() => new Map<string, Blob>());
     download(`readings-${when.slice(0, 10)}.json`, await replyFile(reply, photos), 'application/json');
@@ -22,17 +23,30 @@ export function SendAnswers({ desk }: { readonly desk: SessionDesk }) {
   return (
     <section className="done-part" aria-labelledby="send-title">
       <h2 id="send-title">Send it back</h2>
-      <p>
-        The link holds the figures and your name, if you gave it. Photos go only with the file. Nothing leaves this
-        device before you send it.
-      </p>
+      {address === null ? (
+        <p>
+          These pages are on this machine only, so a link leads nobody else to the figures. Save them as a file, with
+          the photos: whoever asked opens it at “Open readings from a file”. Nothing leaves this device before you send
+          it.
+        </p>
+      ) : (
+        <p>
+          The link holds the figures and your name, if you gave it. Photos go only with the file. Nothing leaves this
+          device before you send it.
+        </p>
+      )}
       <div className="done-actions">
-        <SendLink address={address} title="Readings for a tractor and implement" />
-        <button type="button" onClick={() => void save()}>
+        {address === null ? null : <SendLink address={address} title="Readings for a tractor and implement" />}
+        <button type="button" className={address === null ? 'button-solid' : ''} onClick={() => void save()}>
           Save as a file, photos with it
         </button>
+        {address === null ? (
+          <a className="button" href={`#${link}`}>
+            Lay them beside the setup here
+          </a>
+        ) : null}
       </div>
-      <QrCode text={address} label="The same link as a code to photograph" />
+      {address === null ? null : <QrCode text={address} label="The same link as a code to photograph" />}
     </section>
   );
 }

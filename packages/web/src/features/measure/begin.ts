@@ -5,7 +5,7 @@ import { load, writeSession } from './memory.ts';
 /** Begins a measuring of a setup on this device, and says where it is. */
 export function beginMeasuring(setup: SetupDocument): string {
   const id = freshId();
-  writeSession({ id, begun: new Date().toISOString(), setup, request: null, who: '', isReady: false, isAslant: false });
+  writeSession({ id, begun: new Date().toISOString(), setup, request: null, who: '', isReady: false, isAslant: null });
   void askForLastingStorage();
   return measureHash(id);
 }
@@ -15,7 +15,7 @@ export async function beginAnswer({ setup, ...request }: MeasuringRequest): Prom
   const isKnown = await load(request.id);
   if (!isKnown) {
     const begun = new Date().toISOString();
-    writeSession({ id: request.id, begun, setup, request, who: '', isReady: false, isAslant: false });
+    writeSession({ id: request.id, begun, setup, request, who: '', isReady: false, isAslant: null });
     void askForLastingStorage();
   }
   return measureHash(request.id);

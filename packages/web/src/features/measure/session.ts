@@ -13,8 +13,8 @@ export interface Session {
   readonly who: string;
   /** What has to be safe was said to be so. */
   readonly isReady: boolean;
-  /** The tractor may not stand level. */
-  readonly isAslant: boolean;
+  /** The tractor may not stand level; null until somebody has looked. */
+  readonly isAslant: boolean | null;
 }
 
 /** Everything about one figure, as far as it has come. */
@@ -55,6 +55,11 @@ export function blankEntry(path: string): Entry {
 /** The entries of a session by path. */
 export type Entries = ReadonlyMap<string, Entry>;
 
+/** Whether a reading may be off because the tractor stands aslant: it may be, until somebody says that it stands level. */
+export function standsAslant({ isAslant }: Session): boolean {
+  return isAslant ?? true;
+}
+
 /** What was read of a figure, or null where nothing was. */
 export function takingOf({ path, typed, way, tool }: Entry, isAslant: boolean): Taking | null {
   const [first, ...others] = typed;
@@ -85,15 +90,10 @@ function changed(document: SetupDocument, edit: Edit | null): SetupDocument {
   return edit === null ? document : withEdits(document, [edit]);
 }
 
-function editIn(
-  document: SetupDocument,
-  { who, isAslant }: Session,
-  done: readonly Entry[],
-  field: string,
-): Edit | null {
+function editIn(document: SetupDocument, session: Session, done: readonly Entry[], field: string): Edit | null {
   const own = done.filter(({ path }) => fieldOfPart(path) === field);
   const when = own.at(-1)?.touched ?? '';
   if (!fieldRules.has(field)) return { path: field, value: own.at(-1)?.chosen };
-  const takings = own.map((entry) => takingOf(entry, isAslant)).filter((taking) => taking !== null);
-  return editFor(document, field, takings, { who, when });
+  const takings = own.map((entry) => takingOf(entry, standsAslant(session))).filter((taking) => taking !== null);
+  return editFor(document, field, takings, { who: session.who, when });
 }

@@ -11,7 +11,7 @@ import {
   type WayQuestion,
 } from '@hitchwright/core/readings';
 import { fieldRules, type SetupDocument } from '@hitchwright/core/records';
-import { plainChoices, type PlainChoice } from '../dimensions/plainChoices.ts';
+import { plainChoices, saidBy, type PlainChoice } from '../dimensions/plainChoices.ts';
 import { takingOf, type Entries, type Entry, type Session } from './session.ts';
 
 /** One screen’s worth: a figure, or one end or hole of it, and why it is asked. */
@@ -23,6 +23,12 @@ export interface Step {
 /** What can be chosen where nothing is typed. */
 export function choiceAt(path: string): PlainChoice | null {
   return fieldRules.has(path) ? null : (plainChoices[path.slice(path.lastIndexOf('.') + 1)] ?? null);
+}
+
+/** Which option of a choice was said, as an entry keeps it; null where none was. */
+export function optionSaid(choice: PlainChoice, chosen: unknown): string | null {
+  const kept = JSON.stringify(chosen);
+  return choice.options.find(([value]) => JSON.stringify(saidBy(choice, value) ?? value) === kept)?.[0] ?? null;
 }
 
 /** Whether somebody at the machine can read it or say it. */
@@ -51,10 +57,17 @@ export function stepsOf(
 function inOrderOf(next: readonly Suggestion[], fields: readonly string[]): Suggestion[] {
   const named = next.filter(({ path }) => fields.includes(path));
   const others = fields.filter((field) => !named.some(({ path }) => path === field));
-  return [
-    ...named,
-    ...others.map((path) => ({ path, ...readingOf(path, 0), settles: 0, tellsOn: [], thresholds: [] })),
-  ];
+  return [...named, ...others.map(bareSuggestion)];
+}
+
+/** A figure that the advice says nothing of. */
+function bareSuggestion(path: string): Suggestion {
+  return { path, ...readingOf(path, 0), settles: 0, tellsOn: [], thresholds: [] };
+}
+
+/** One figure, whether it is still to be read or not. */
+export function stepAt(path: string, steps: readonly Step[]): Step {
+  return steps.find((step) => step.path === path) ?? { path, suggestion: bareSuggestion(fieldOfPart(path)) };
 }
 
 /** Where a figure stands: what the screen asks for. */

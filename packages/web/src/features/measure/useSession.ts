@@ -27,7 +27,8 @@ export function useSession(id: string): SessionDesk | null | undefined {
     change: (part) => writeSession({ ...open.session, ...part }),
     enter: (path, part) => {
       const before = openSession(id)?.entries.get(path) ?? blankEntry(path);
-      writeEntry(id, { ...before, ...part, touched: new Date().toISOString() });
+      // Whatever is changed of a figure opens it again, until it is said to be finished.
+      writeEntry(id, { ...before, state: 'open', ...part, touched: new Date().toISOString() });
     },
   };
 }

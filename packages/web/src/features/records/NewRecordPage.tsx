@@ -35,6 +35,7 @@ function NewRecord({ first, base }: NewRecordProps) {
   const [owner, setOwner] = useState<ListedRecord | null>(null);
   const [like, setLike] = useState<ListedRecord | null>(null);
   const [under, setUnder] = useUnder(base);
+  const [pending, setPending] = useState<ReadonlySet<string>>(new Set());
   const standsOn = kind === 'machine' ? 'model' : kind === 'state' ? 'parent' : null;
   const make = useMutation({
     mutationFn: async () => {
@@ -55,8 +56,18 @@ function NewRecord({ first, base }: NewRecordProps) {
     setFields({});
     setLike(null);
     setUnder(null);
+    setPending(new Set());
   };
-  const isReady = name.trim() !== '' && (standsOn === null || under !== null);
+  /** A name that was typed and not picked is nobody’s: the record waits until it is. */
+  const pend = (words: string) => (isPending: boolean) => {
+    const next = new Set(pending);
+    if (isPending) next.add(words);
+    else next.delete(words);
+    setPending(next);
+  };
+  const picker = (words: string) => ({ words, onPending: pend(words) });
+  const [unpicked] = pending;
+  const isReady = name.trim() !== '' && (standsOn === null || under !== null) && unpicked === undefined;
   return (
     <form
       className="sheet new-record"
@@ -82,14 +93,14 @@ function NewRecord({ first, base }: NewRecordProps) {
       </label>
       {standsOn === null ? null : (
         <RecordPicker
-          words={kind === 'machine' ? 'It is one of' : 'Laid over the tractor'}
+          {...picker(kind === 'machine' ? 'It is one of' : 'Laid over the tractor')}
           kinds={kind === 'machine' ? ['tractor', 'coupler', 'implement'] : ['tractor']}
           picked={under}
           onPick={setUnder}
         />
       )}
       {kind === 'machine' ? (
-        <RecordPicker words="Whose it is" kinds={['customer']} picked={owner} onPick={setOwner} />
+        <RecordPicker {...picker('Whose it is')} kinds={['customer']} picked={owner} onPick={setOwner} />
       ) : null}
       {like === null
         ? classChoices[kind].map((key) => {
@@ -106,9 +117,14 @@ function NewRecord({ first, base }: NewRecordProps) {
           })
         : null}
       {standsOn === null ? (
-        <RecordPicker words="Or like one that is there" kinds={[kind]} picked={like} onPick={setLike} />
+        <RecordPicker {...picker('Or like one that is there')} kinds={[kind]} picked={like} onPick={setLike} />
       ) : null}
       <Trouble problem={make.error} />
+      {unpicked === undefined ? null : (
+        <p className="field-error" role="alert">
+          “{unpicked}” is typed but not picked: press one of the names that were found, or empty the box.
+        </p>
+      )}
       <p className="button-row">
         <button type="submit" className="button-solid" disabled={!isReady || make.isPending}>
           Make the record

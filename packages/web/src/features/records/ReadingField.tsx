@@ -5,6 +5,7 @@ import { FieldPicture } from './FieldPicture.tsx';
 import { ReadingForm } from './ReadingForm.tsx';
 import { ReadingsTable } from './ReadingsTable.tsx';
 import { leafText, readingsOf, readingTaken, ruleOf } from './fieldsOf.ts';
+import { readingKey, useHalfTyped } from './halfTyped.ts';
 import { becauseWords, gradeWords } from './readingWords.ts';
 import type { RecordDesk } from './useRecord.ts';
 
@@ -52,9 +53,11 @@ export function ReadingField({ desk, field, isOpen, hasPicture, onOpen }: Readin
 /** The value in use, what it won by, and whether something stands against it. */
 function InUseText({ desk: { record }, field }: Pick<ReadingFieldProps, 'desk' | 'field'>) {
   const { system } = usePreferences();
+  const [typed] = useHalfTyped(readingKey(record.id, field));
+  const waits = typed === undefined ? null : <b className="reading-conflict">typed, not written down</b>;
   const rule = ruleOf(record, field);
   const taken = readingTaken(record, field);
-  if (rule === undefined || taken === null) return <span className="reading-none">not known yet</span>;
+  if (rule === undefined || taken === null) return <span className="reading-none">not known yet {waits}</span>;
   const { reading, isOwn } = taken;
   const choice = isOwn ? record.inUse[field] : undefined;
   const conflicts = choice?.conflicts.length ?? 0;
@@ -68,6 +71,7 @@ function InUseText({ desk: { record }, field }: Pick<ReadingFieldProps, 'desk' |
         {!isOwn ? `from ${record.over?.name ?? 'what it stands on'}` : gradeWords[reading.grade]}
         {choice === undefined || others < 1 ? '' : `, ${becauseWords[choice.because]} of ${others + 1}`}
       </span>
+      {waits}
       {conflicts > 0 ? <b className="reading-conflict">readings don’t agree</b> : null}
     </span>
   );

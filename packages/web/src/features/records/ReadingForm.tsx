@@ -3,7 +3,6 @@ import { readValue, type FieldRule } from '@hitchwright/core/records';
 import { unitNameIn } from '@hitchwright/core/units';
 import { toolWords } from '@hitchwright/core/words';
 import { useMutation } from '@tanstack/react-query';
-import { useState } from 'react';
 import { usePreferences } from '../../app/preferences.ts';
 import { today } from '../../app/today.ts';
 import { Trouble } from '../../app/server/Trouble.tsx';
@@ -16,6 +15,7 @@ import { pointName, pointsQuestion } from '../dimensions/plainChoices.ts';
 import { readText } from '../dimensions/readText.ts';
 import { shrunk } from '../measure/shrinkPhoto.ts';
 import { pathIn } from './fieldsOf.ts';
+import { readingKey, useHalfTyped } from './halfTyped.ts';
 import { Labelled } from './Labelled.tsx';
 import { gradeWords } from './readingWords.ts';
 import type { Draft, Grade } from './recordTypes.ts';
@@ -38,13 +38,21 @@ interface About {
   readonly note: string;
 }
 
+/** A reading as far as it is typed. */
+interface HalfTyped {
+  readonly entry: Entry;
+  readonly about: About;
+  readonly photo: File | null;
+}
+
 /** Another reading of a field: it stands beside the others, and the rule or a person chooses. */
 export function ReadingForm({ desk, field, rule }: ReadingFormProps) {
   const { system, who } = usePreferences();
   const path = pathIn(desk.record, field);
-  const [entry, setEntry] = useState<Entry>(() => entryOf(undefined, path));
-  const [about, setAbout] = useState<About>({ grade: 'measured', tool: '', who, when: today(), source: '', note: '' });
-  const [photo, setPhoto] = useState<File | null>(null);
+  const [kept, keep] = useHalfTyped<HalfTyped>(readingKey(desk.record.id, field));
+  const fresh = freshReading(path, who);
+  const { entry, about, photo } = kept ?? fresh;
+  const type = (part: Partial<HalfTyped>): void => keep({ ...(kept ?? fresh), ...part });
   const leaf = leafOf(entry, about);
   const { value, errors } = leaf === undefined ? { value: null, errors: [] } : readValue(leaf, rule, '', system);
   const writing = useMutation({
@@ -52,8 +60,7 @@ export function ReadingForm({ desk, field, rule }: ReadingFormProps) {
       const photoId = photo === null ? null : await keptPhoto(desk.record.id, field, photo);
       const draft: Draft = { field, leaf: leaf ?? null, grade: about.grade, ...(photoId === null ? {} : { photoId }) };
       if (!(await desk.add(draft))) return;
-      setEntry(entryOf(undefined, path));
-      setPhoto(null);
+      keep(undefined);
     },
   });
   const isBusy = writing.isPending || desk.isWriting;
@@ -74,7 +81,7 @@ export function ReadingForm({ desk, field, rule }: ReadingFormProps) {
           className="field-mode"
           aria-label={`${rule.label}: how it is given`}
           value={entry.mode}
-          onChange={({ target }) => setEntry({ ...entry, mode: target.value as EntryMode })}
+          onChange={({ target }) => type({ entry: { ...entry, mode: target.value as EntryMode } })}
         >
           {modesOf(path).map((mode) => (
             <option key={mode} value={mode}>
@@ -89,7 +96,7 @@ export function ReadingForm({ desk, field, rule }: ReadingFormProps) {
         entry={entry}
         rule={rule}
         isWrong={errors.length > 0}
-        onEdit={(change) => setEntry({ ...entry, ...change })}
+        onEdit={(change) => type({ entry: { ...entry, ...change } })}
       />
       <div id={`new-${field}-read`} className="field-read">
         {errors.map((error) => (
@@ -99,16 +106,17 @@ export function ReadingForm({ desk, field, rule }: ReadingFormProps) {
         ))}
         {errors.length > 0 || value === null ? null : <Figures text={readText(value, rule, system)} />}
       </div>
-      <Points path={path} rule={rule} entry={entry} onEdit={setEntry} />
-      <AboutFields path={path} about={about} onAbout={setAbout} />
+      <Points path={path} rule={rule} entry={entry} onEdit={(next) => type({ entry: next })} />
+      <AboutFields path={path} about={about} onAbout={(next) => type({ about: next })} />
       <label className="reading-photo">
         <span>Photo of the tape on it</span>
         <input
           key={photo === null ? 'none' : 'one'}
           type="file"
           accept="image/*"
-          onChange={({ target }) => setPhoto(target.files?.[0] ?? null)}
+          onChange={({ target }) => type({ photo: target.files?.[0] ?? null })}
         />
+        {photo === null ? null : <span>{photo.name}</span>}
       </label>
       <Trouble problem={writing.error} />
       <button type="submit" className="button-solid" disabled={leaf === undefined || errors.length > 0 || isBusy}>
@@ -116,6 +124,12 @@ export function ReadingForm({ desk, field, rule }: ReadingFormProps) {
       </button>
     </form>
   );
+}
+
+/** A reading of which nothing is typed yet, by whoever writes here. */
+function freshReading(path: string, who: string): HalfTyped {
+  const about: About = { grade: 'measured', tool: '', who, when: today(), source: '', note: '' };
+  return { entry: entryOf(undefined, path), about, photo: null };
 }
 
 interface PointsProps {

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useMedia } from '../../app/media.ts';
 import { Trouble } from '../../app/server/Trouble.tsx';
+import { CustomersThings } from './CustomersThings.tsx';
 import { FieldPicture } from './FieldPicture.tsx';
 import { MeetingNote } from './MeetingNote.tsx';
 import { NotesAndPrice } from './NotesAndPrice.tsx';
@@ -30,6 +31,7 @@ export function RecordEditor({ desk }: { readonly desk: RecordDesk }) {
         ) : null}
         <div className="record-fields">
           <RecordGroups desk={desk} groups={groups} open={open} onOpen={setOpen} hasPicture={!isWide} />
+          {record.kind === 'customer' ? <CustomersThings id={record.id} /> : null}
           <NotesAndPrice desk={desk} />
           <RecordHistory id={record.id} revision={record.revision} />
         </div>

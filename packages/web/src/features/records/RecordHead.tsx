@@ -4,6 +4,7 @@ import { ListingButton } from './ListingButton.tsx';
 import { titleOf, kindWords } from './kinds.ts';
 import { Sure } from '../history/Sure.tsx';
 import { copied } from './copied.ts';
+import { OwnerOf } from './OwnerOf.tsx';
 import type { RecordDesk } from './useRecord.ts';
 import { useTyped } from './useTyped.ts';
 
@@ -22,9 +23,9 @@ export function RecordHead({ desk }: { readonly desk: RecordDesk }) {
             from there
           </span>
         )}
-        {record.owner === null ? null : <a href={`#record=${record.owner}`}>its owner</a>}
       </p>
       <NameField desk={desk} />
+      {record.kind === 'machine' && record.removedAt === null ? <OwnerOf desk={desk} /> : null}
       {record.removedAt === null ? <WholeRecord desk={desk} /> : <RemovedNote desk={desk} />}
     </header>
   );

@@ -5,19 +5,19 @@ import { Figures } from '../../marks/Figures.tsx';
 
 interface FieldListProps {
   readonly suggestions: readonly Suggestion[];
-  readonly dropped: ReadonlySet<string>;
+  readonly asked: ReadonlySet<string>;
   readonly onToggle: (path: string) => void;
 }
 
-/** What is asked for, best first; each can be left out. */
-export function FieldList({ suggestions, dropped, onToggle }: FieldListProps) {
+/** What can be asked for, best first; each can be ticked or left out. */
+export function FieldList({ suggestions, asked, onToggle }: FieldListProps) {
   const { system } = usePreferences();
   return (
     <ul className="plain-list field-list">
       {suggestions.map((suggestion) => (
         <li key={suggestion.path}>
           <label>
-            <input type="checkbox" checked={!dropped.has(suggestion.path)} onChange={() => onToggle(suggestion.path)} />
+            <input type="checkbox" checked={asked.has(suggestion.path)} onChange={() => onToggle(suggestion.path)} />
             <span>
               <Figures text={suggestionText(suggestion, system)} />
               <span className="unseen"> Ask for {labelOf(suggestion.path)}</span>

@@ -1,7 +1,7 @@
 import { requestLinkOf } from '@hitchwright/core/exchange';
 import type { MeasuringRequest, SetupDocument } from '@hitchwright/core/records';
 import { useEffect, useMemo, useState } from 'react';
-import { addressOf } from '../../app/address.ts';
+import { sharedAddressOf } from '../../app/address.ts';
 import { Header } from '../../app/Header.tsx';
 import { chooseAsks, usePreferences } from '../../app/preferences.ts';
 import { SendLink } from '../../app/SendLink.tsx';
@@ -9,6 +9,7 @@ import { QrCode } from '../../marks/QrCode.tsx';
 import { ErrorList } from '../check/ErrorList.tsx';
 import { freshId } from '../measure/begin.ts';
 import { keepRequest } from '../measure/keep.ts';
+import { askedWords } from '../measure/progress.ts';
 import { useAdvice } from '../measure/useAdvice.ts';
 import { calledIn } from '../question/question.ts';
 import { FieldList } from './FieldList.tsx';
@@ -20,16 +21,18 @@ import './request.css';
 export function RequestPage({ document }: { readonly document: SetupDocument }) {
   const { asks } = usePreferences();
   const [of, setOf] = useState('');
-  const [dropped, setDropped] = useState<ReadonlySet<string>>(new Set());
+  const [ticked, setTicked] = useState<ReadonlySet<string> | null>(null);
   const [made] = useState(() => ({ id: freshId(), when: new Date().toISOString() }));
   const { advised, reply } = useAdvice(document);
   const readable = advised === null ? [] : readableIn(advised.advice);
-  const fields = readable.map(({ path }) => path).filter((path) => !dropped.has(path));
+  const paths = readable.map(({ path }) => path);
+  const asked = ticked ?? new Set(paths.slice(0, askedFirst));
+  const fields = paths.filter((path) => asked.has(path));
   const request = useRequest({ ...made, asks, of, document, key: fields.join(' ') });
   const toggle = (path: string): void => {
-    const next = new Set(dropped);
+    const next = new Set(asked);
     if (!next.delete(path)) next.add(path);
-    setDropped(next);
+    setTicked(next);
   };
   return (
     <>
@@ -45,7 +48,14 @@ export function RequestPage({ document }: { readonly document: SetupDocument }) 
             {advised !== null && readable.length === 0 ? (
               <p>Nothing that somebody could read would change the verdict. There is nothing to ask.</p>
             ) : null}
-            <FieldList suggestions={readable} dropped={dropped} onToggle={toggle} />
+            {paths.length === 0 ? null : (
+              <HowMany
+                fields={fields}
+                all={paths}
+                onTick={(ticks) => setTicked(ticks === null ? null : new Set(ticks))}
+              />
+            )}
+            <FieldList suggestions={readable} asked={asked} onToggle={toggle} />
           </div>
           <div className="request-part">
             <h2>From whom, to whom</h2>
@@ -69,6 +79,38 @@ export function RequestPage({ document }: { readonly document: SetupDocument }) 
         )}
       </main>
     </>
+  );
+}
+
+/** How many are asked for at first: those that decide most for their time; more tire whoever reads them. */
+const askedFirst = 5;
+
+interface HowManyProps {
+  readonly fields: readonly string[];
+  readonly all: readonly string[];
+  /** Ticks these; null for those that decide most. */
+  readonly onTick: (ticks: readonly string[] | null) => void;
+}
+
+/** How much is asked of somebody, and all of it or what decides most by one press. */
+function HowMany({ fields, all, onTick }: HowManyProps) {
+  return (
+    <div className="how-many">
+      <p role="status">
+        {fields.length === 0 ? 'Nothing is ticked: tick what to ask for.' : `You ask for ${askedWords(fields)}.`}
+        {all.length > askedFirst ? ` What decides most for its time stands first.` : ''}
+      </p>
+      {all.length > askedFirst ? (
+        <div className="button-row">
+          <button type="button" aria-pressed={fields.length === all.length} onClick={() => onTick(all)}>
+            Ask for all {all.length}
+          </button>
+          <button type="button" onClick={() => onTick(null)}>
+            Only the first {askedFirst}
+          </button>
+        </div>
+      ) : null}
+    </div>
   );
 }
 
@@ -101,24 +143,45 @@ function useRequest({ id, when, asks, of, document, key }: RequestParts): Measur
 }
 
 function Handing({ request }: { readonly request: MeasuringRequest }) {
-  const address = addressOf(requestLinkOf(request));
+  const link = requestLinkOf(request);
+  const address = sharedAddressOf(link);
+  const onPaper = (className: string) => (
+    <button type="button" className={className} onClick={() => print()}>
+      Print the worksheet
+    </button>
+  );
   return (
     <div className="request-part">
       <h2>Hand it over</h2>
-      <p>
-        The link holds the machines and what to read; it works without a signal once it was opened. The readings come
-        back as a link or a file of their own.
-      </p>
+      {address === null ? (
+        <p>
+          These pages are on this machine only, so a link or a code leads no customer here. Hand over the worksheet on
+          paper and type in what comes back, or let somebody read on this device.
+        </p>
+      ) : (
+        <p>
+          The link holds the machines and what to read; it works without a signal once it was opened. The readings come
+          back as a link or a file of their own.
+        </p>
+      )}
       <div className="done-actions">
-        <SendLink address={address} title="What to measure on the tractor and implement" />
-        <button type="button" onClick={() => print()}>
-          Print the worksheet
-        </button>
+        {address === null ? (
+          onPaper('button-solid')
+        ) : (
+          <SendLink address={address} title="What to measure on the tractor and implement" />
+        )}
+        {address === null ? (
+          <a className="button" href={`#${link}`}>
+            Read it on this device
+          </a>
+        ) : (
+          onPaper('')
+        )}
         <a className="button" href="#reply">
           Open readings from a file
         </a>
       </div>
-      <QrCode text={address} label="The same link as a code to photograph" />
+      {address === null ? null : <QrCode text={address} label="The same link as a code to photograph" />}
     </div>
   );
 }

@@ -4,7 +4,7 @@ import { sceneToSvg, tapeDrawing } from '@hitchwright/core/drawings';
 import { partsOf, wayQuestion } from '@hitchwright/core/readings';
 import type { MeasuringRequest } from '@hitchwright/core/records';
 import { cautionWords, howToMeasure, labelOf, sentenceCase } from '@hitchwright/core/words';
-import { addressOf } from '../../app/address.ts';
+import { sharedAddressOf } from '../../app/address.ts';
 import { usePreferences } from '../../app/preferences.ts';
 import { Figures } from '../../marks/Figures.tsx';
 import { QrCode } from '../../marks/QrCode.tsx';
@@ -19,6 +19,7 @@ interface WorksheetProps {
 
 /** The same on paper: safety first, then one box for each figure with the drawing of where the tape goes, and room for two readings. */
 export function Worksheet({ suggestions, request, title }: WorksheetProps) {
+  const address = sharedAddressOf(requestLinkOf(request));
   return (
     <article className="worksheet" aria-labelledby="worksheet-title">
       <header className="worksheet-head">
@@ -42,7 +43,7 @@ export function Worksheet({ suggestions, request, title }: WorksheetProps) {
           <p>Read by ______________________ on ______________ Tractor on level ground: yes ☐ not sure ☐</p>
           <p>{sentenceCase(cautionWords.standClear)} The operator’s manuals come first.</p>
         </div>
-        <QrCode text={addressOf(requestLinkOf(request))} label="The same as a link" />
+        {address === null ? null : <QrCode text={address} label="The same as a link" />}
       </footer>
     </article>
   );

@@ -85,6 +85,8 @@ export interface UnitSaid {
   readonly unitFrom: UnitFrom | null;
   /** The system that a person chose for figures without a unit. */
   readonly system: UnitSystem | null;
+  /** The unit that most figures of the column are in by the look of them, where nobody has said; a guess against it is none. */
+  readonly usual: string | null;
 }
 
 /** The unit of bare figures, and whether it was guessed from the figures; or the units that may all be meant. */

@@ -176,7 +176,7 @@ function priceCell(text: string, unit: string | null): PlainReading {
       'ambiguous',
       expected,
       text,
-      'Which currency? Write its code, as in 129.50 USD, or put it into the heading.',
+      'Which currency? Write its code, as in 129.50 USD, put it into the heading, or choose one for the column.',
     );
   if (amount > 1_000_000) return refused('out-of-range', expected, text, 'Check the amount.');
   const sentence = `“${digits}” was taken for ${amount}: three digits behind a point or comma are thousands.`;

@@ -4,7 +4,7 @@ import { catalogues } from '../catalogue/catalogue.ts';
 import type { UnitSaid } from './bareUnit.ts';
 import { quantityCell } from './quantityCell.ts';
 
-const silent: UnitSaid = { unit: null, unitFrom: null, system: null };
+const silent: UnitSaid = { unit: null, unitFrom: null, system: null, usual: null };
 const headed = (unit: string): UnitSaid => ({ ...silent, unit, unitFrom: 'heading' });
 
 function ruleOf(field: string): FieldRule {

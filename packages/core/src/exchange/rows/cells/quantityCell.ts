@@ -119,10 +119,19 @@ function unitOfBare(figures: readonly Figure[], desk: Desk): string {
     throw refusal('ambiguous', hint, desk);
   }
   if (found.guessed) {
+    refuseAgainstUsual(figures, found.unit, digits, desk);
     const sentence = `“${digits}” without a unit was taken in ${unitWord(found.unit)}: in no other likely unit is it between the limits of ${desk.rule.label}.`;
     desk.told.push({ about: 'unit', taken: `${digits} ${found.unit}`, sentence });
   }
   return found.unit;
+}
+
+/** A figure that only another unit than the column’s puts between the limits may be that, or a slip: somebody has to say. Fractions say it. */
+function refuseAgainstUsual(figures: readonly Figure[], unit: string, digits: string, { said, ...desk }: Desk): void {
+  const { usual } = said;
+  if (usual === null || unit === usual || figures.some(hasFraction)) return;
+  const hint = `The other figures of the column are in ${unitWord(usual)}, and ${digits} ${usual} is outside the limits. If ${digits} ${unit} was meant, write the unit, or let each figure of the column stand by itself.`;
+  throw refusal('ambiguous', hint, { said, ...desk });
 }
 
 /** `5-10` may be a range or five feet ten, where both could be. */

@@ -23,6 +23,8 @@ const apart = 0.06;
 
 /** How sure a heading is that says the same in other words; only the very words of a label are surer. */
 const byWords = 0.97;
+/** The very words of a label; as sure as a person’s choice no heading is. */
+const exactly = 0.99;
 
 const nothing: HeadingGuess = { target: { role: 'ignore' }, confidence: 0, unit: null, rivals: [] };
 
@@ -33,7 +35,7 @@ const extraHeading = /^extra: \S/;
 export function guessHeading(heading: string, kind: RowKind): HeadingGuess {
   const text = heading.trim().slice(0, 120);
   if (text === '') return nothing;
-  if (extraHeading.test(text)) return guessed({ role: 'extra' }, 1);
+  if (extraHeading.test(text)) return guessed({ role: 'extra' }, exactly);
   const split = splitHeading(text);
   return (
     commonGuess(split.text, kind) ??
@@ -51,7 +53,7 @@ const common: ReadonlyMap<string, { readonly target: Target; readonly confidence
     { words: commonAliases.id, target: { role: 'id' }, confidence: 0.9 } as const,
     { words: commonAliases.recordKind, target: { role: 'recordKind' }, confidence: 0.9 } as const,
     { words: commonAliases.name, target: { role: 'name' }, confidence: 0.9 } as const,
-    { words: ['name'], target: { role: 'name' }, confidence: 1 } as const,
+    { words: ['name'], target: { role: 'name' }, confidence: exactly } as const,
   ].flatMap(({ words, target, confidence }) => words.map((word) => [folded(word), { target, confidence }] as const)),
 );
 
@@ -108,7 +110,7 @@ function fieldGuess(text: string, unit: WrittenUnit | null, kind: RowKind): Head
   const words = new Set(meaningOf(text));
   const dimension = unit?.dimension ?? null;
   const exact = exactField(text, dimension, kind);
-  if (exact !== null) return { target: { role: 'field', field: exact }, confidence: 1, unit, rivals: [] };
+  if (exact !== null) return { target: { role: 'field', field: exact }, confidence: exactly, unit, rivals: [] };
   const implied = dimension === null ? undefined : wordOfDimension[dimension];
   const whole = candidatesFor(words, dimension, kind);
   const fuller = implied === undefined ? [] : candidatesFor(new Set([...words, implied]), dimension, kind);

@@ -6,7 +6,7 @@ import type { RowKind } from '../kinds.ts';
 import type { Table } from '../table.ts';
 import { kindsOf } from './asks.ts';
 import { columnOf, columnsOf, type ColumnDesk } from './columns.ts';
-import type { Column, Mapping, MappingTold } from './mapping.ts';
+import { chosen, type Column, type Mapping, type MappingTold } from './mapping.ts';
 import { statedUnits } from './statedUnits.ts';
 import type { Target } from './target.ts';
 
@@ -69,20 +69,23 @@ function readAnew(mapping: Mapping, desk: ColumnDesk): Column[] {
 
 function changed(column: Column, index: number, change: MappingChange, desk: ColumnDesk): Column {
   if (change.column !== column.letter) {
-    return change.system !== undefined && column.unitFrom === 'ask'
-      ? withTarget(column, index, column.target, desk)
-      : column;
+    return change.system !== undefined && column.unitFrom === 'ask' ? withTarget(column, index, column, desk) : column;
   }
-  const targeted = change.target === undefined ? column : withTarget(column, index, change.target, desk);
-  const united: Column =
-    change.unit === undefined
-      ? targeted
-      : { ...targeted, unit: change.unit, unitFrom: change.unit === null ? null : 'person' };
+  const targeted =
+    change.target === undefined
+      ? column
+      : withTarget(column, index, { target: change.target, confidence: chosen }, desk);
+  const united: Column = change.unit === undefined ? targeted : { ...targeted, unit: change.unit, unitFrom: 'person' };
   return change.from === undefined ? united : { ...united, from: change.from };
 }
 
 /** A column that holds something else: its unit and points are looked for anew, and nothing of it is asked any more. */
-function withTarget({ heading }: Column, index: number, target: Target, desk: ColumnDesk): Column {
-  const guess: HeadingGuess = { target, confidence: 1, unit: splitHeading(heading).unit, rivals: [] };
+function withTarget(
+  { heading }: Column,
+  index: number,
+  { target, confidence }: Pick<Column, 'target' | 'confidence'>,
+  desk: ColumnDesk,
+): Column {
+  const guess: HeadingGuess = { target, confidence, unit: splitHeading(heading).unit, rivals: [] };
   return columnOf(/^(?:type|kind|style|class)$/i.test(heading) ? `${heading} ` : heading, index, guess, desk);
 }

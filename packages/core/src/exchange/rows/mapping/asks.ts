@@ -17,6 +17,7 @@ export function asksOf(mapping: Mapping): Ask[] {
   const ofColumns = mapping.columns.flatMap((column) => [
     ...fieldAsk(column, kinds),
     ...unitAsk(column, kinds, mapping),
+    ...currencyAsk(column, kinds),
     ...pointsAsk(column, kinds, mapping),
   ]);
   const units = ofColumns.filter(({ about }) => about === 'unit');
@@ -63,6 +64,17 @@ function unitAsk({ letter, heading, target, unitFrom }: Column, kinds: readonly 
       suggested: likely ?? null,
     },
   ];
+}
+
+/** Currencies that are asked about, the commoner ones. */
+const currencies = ['USD', 'CAD', 'EUR', 'GBP', 'AUD', 'NZD'];
+
+function currencyAsk({ letter, heading, target, unitFrom }: Column, kinds: readonly RowKind[]): Ask[] {
+  const isPrice = holdsFigures(target) && specOf(kinds, target.field)?.form === 'price';
+  if (unitFrom !== 'ask' || !isPrice) return [];
+  const options = currencies.map((code) => ({ value: code, label: code }));
+  const question = `“${heading}”: which currency are prices without one in?`;
+  return [{ about: 'currency', column: letter, question, options, suggested: null }];
 }
 
 function pointsAsk({ letter, heading, target, from }: Column, kinds: readonly RowKind[], mapping: Mapping): Ask[] {

@@ -56,6 +56,15 @@ export function unitOfFigures(texts: readonly string[], rule: FieldRule, system:
   );
 }
 
+/** The unit that more than half of a column’s bare figures may be in, and no other; null where there is none. */
+export function usualUnit(texts: readonly string[], rule: FieldRule): string | null {
+  const { bare } = figuresOf(texts, rule);
+  if (bare.length === 0) return null;
+  const most = unitsFor(rule, null).filter((unit) => shareIn(bare, unit, rule) > 0.5);
+  const [only] = most;
+  return only !== undefined && most.length === 1 ? only : null;
+}
+
 const mostOf = 0.8;
 const farBehind = 0.5;
 

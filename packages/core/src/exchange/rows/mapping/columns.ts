@@ -43,7 +43,7 @@ export function columnOf(heading: string, index: number, guess: HeadingGuess, de
   const settled = { letter, heading, target, confidence, rivals, unit: null, unitFrom: null, from: null };
   const spec = specOf(desk.kinds, fieldOfTarget(target));
   if (spec === undefined || !holdsFigures(target)) return settled;
-  if (spec.form === 'price') return { ...settled, unit: guess.unit?.dimension === 'money' ? guess.unit.unit : null };
+  if (spec.form === 'price') return { ...settled, ...currencyOfColumn(index, guess, spec, desk) };
   if (spec.form !== 'quantity') return settled;
   return { ...settled, ...unitOfColumn(index, guess, spec, desk), from: pointsOfColumn(heading, letter, spec, desk) };
 }
@@ -77,6 +77,21 @@ function byValues(guess: HeadingGuess, index: number, { table, firstRow, kinds }
 
 function isOf(text: string, spec: FieldSpec): boolean {
   return spec.form !== 'quantity' && plainCell(text, false, spec, null).kind === 'read';
+}
+
+/** The currency that a heading names; where it names none and prices stand without one, somebody has to say. */
+function currencyOfColumn(
+  index: number,
+  { unit }: HeadingGuess,
+  spec: Extract<FieldSpec, { form: 'price' }>,
+  { table, firstRow }: ColumnDesk,
+): Pick<Column, 'unit' | 'unitFrom'> {
+  if (unit?.dimension === 'money') return { unit: unit.unit, unitFrom: null };
+  const isBare = (text: string): boolean => {
+    const reading = plainCell(text, false, spec, null);
+    return reading.kind === 'refused' && reading.error.code === 'ambiguous';
+  };
+  return { unit: null, unitFrom: filledCells(table, firstRow, index).some(isBare) ? 'ask' : null };
 }
 
 type Quantity = Extract<FieldSpec, { form: 'quantity' }>;

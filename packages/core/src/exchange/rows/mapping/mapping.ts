@@ -3,6 +3,9 @@ import type { UnitFrom } from '../cells/bareUnit.ts';
 import type { RowKind } from '../kinds.ts';
 import type { Target } from './target.ts';
 
+/** How sure a target is that a person chose; nothing that is guessed is as sure. */
+export const chosen = 1;
+
 /** One column: what it holds, and what is said once for all of its cells. */
 export interface Column {
   readonly letter: string;
@@ -11,7 +14,7 @@ export interface Column {
   readonly target: Target;
   /** How sure the target is [0–1]; 1 where a person chose it. */
   readonly confidence: number;
-  /** The unit of figures without one, or the currency; null where each figure is looked at by itself. */
+  /** The unit of figures without one, or the currency; null where each figure is looked at by itself, from a `person` where one chose that. */
   readonly unit: string | null;
   readonly unitFrom: UnitFrom | null;
   /** The reference points of its readings; null where nothing says. */
@@ -37,7 +40,7 @@ export interface Mapping {
 
 /** Something that a person has to say before a column can be read; `suggested` is the likelier answer, where there is one. */
 export interface Ask {
-  readonly about: 'kind' | 'field' | 'unit' | 'from';
+  readonly about: 'kind' | 'field' | 'unit' | 'currency' | 'from';
   /** The column asked about, or null for the whole table. */
   readonly column: string | null;
   readonly question: string;

@@ -4,6 +4,10 @@ import { plainCell, type PlainReading } from '../cells/plainCell.ts';
 import { quantityCell, type QuantityReading } from '../cells/quantityCell.ts';
 import type { UnitSaid } from '../cells/bareUnit.ts';
 import type { Column, Mapping } from '../mapping/mapping.ts';
+import { kindsOf } from '../mapping/asks.ts';
+import { filledCells, usualUnit } from '../mapping/columnFigures.ts';
+import { specOf } from '../mapping/columns.ts';
+import type { Table } from '../table.ts';
 import { holdsFigures, type Companion } from '../mapping/target.ts';
 import type { RowKind } from '../kinds.ts';
 
@@ -47,10 +51,12 @@ export interface Plan {
   readonly quantity: (text: string, isDate: boolean, plan: FieldPlan, said: UnitSaid) => QuantityReading;
   readonly plain: (text: string, isDate: boolean, plan: FieldPlan, unit: string | null) => PlainReading;
   readonly known: readonly Placed[];
+  /** The unit that most bare figures of a column are in, by its letter, where nobody has said one. */
+  readonly usual: ReadonlyMap<string, string>;
 }
 
 /** Works out how a table is read. */
-export function planOf(mapping: Mapping): Plan {
+export function planOf(mapping: Mapping, table: Table): Plan {
   const known = mapping.columns
     .map((column, index) => ({ ...column, index }))
     .filter(({ target }) => target.role !== 'ignore');
@@ -59,6 +65,7 @@ export function planOf(mapping: Mapping): Plan {
   return {
     mapping,
     known,
+    usual: usualUnits(known, mapping, table),
     id: first('id'),
     name: first('name'),
     recordKind: first('recordKind'),
@@ -76,6 +83,17 @@ export function planOf(mapping: Mapping): Plan {
       spec.form === 'quantity' ? { kind: 'missing' } : plainCell(text, isDate, spec, unit),
     ),
   };
+}
+
+function usualUnits(known: readonly Placed[], mapping: Mapping, table: Table): ReadonlyMap<string, string> {
+  const guessed = known.filter(({ unitFrom }) => unitFrom === null || unitFrom === 'figures');
+  const usual = guessed.flatMap(({ letter, target, index }): [string, string][] => {
+    const spec = specOf(kindsOf(mapping), holdsFigures(target) ? target.field : null);
+    if (spec?.form !== 'quantity') return [];
+    const unit = usualUnit(filledCells(table, mapping.firstRow, index), spec.rule);
+    return unit === null ? [] : [[letter, unit]];
+  });
+  return new Map(usual);
 }
 
 function kindPlan(kind: RowKind, known: readonly Placed[]): KindPlan {

@@ -73,8 +73,8 @@ function unitSaid(column: Placed, plan: FieldPlan, desk: RowDesk): UnitSaid {
   const { system } = desk.plan.mapping;
   const ofRow = rowUnit(plan, desk);
   return ofRow === null
-    ? { unit: column.unit, unitFrom: column.unitFrom, system }
-    : { unit: ofRow, unitFrom: 'row', system };
+    ? { unit: column.unit, unitFrom: column.unitFrom, system, usual: desk.plan.usual.get(column.letter) ?? null }
+    : { unit: ofRow, unitFrom: 'row', system, usual: null };
 }
 
 /** Several cells for one field have to say the same, as far as their digits go. */

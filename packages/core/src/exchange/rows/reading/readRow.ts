@@ -118,7 +118,8 @@ export type Earlier = 'copy' | 'same' | 'apart';
 
 const earlierWords: Readonly<Record<Earlier, (row: number) => string>> = {
   copy: (row) => `This row is the same as row ${row}: left out.`,
-  same: (row) => `This row has the name or number of row ${row}: both are one record.`,
+  same: (row) =>
+    `This row has the name or number of row ${row}: both are one record, to which this row’s readings are added.`,
   apart: (row) => `This row has the name of row ${row}, but another number or category: kept as two records.`,
 };
 

@@ -50,12 +50,31 @@ describe('a row', () => {
 
   test('stands without the cells that can’t be read; each is named by row, column and field', () => {
     expect(second.outcome).toBe('record');
-    expect(leaves(second)).toEqual({ shoulderSpan: '683 mm' });
+    expect(leaves(second)).toEqual({});
     expect(errorsOf(second)).toEqual([
       'C3 implement.category ambiguous',
       'D3 implement.mastHeight not-a-quantity',
+      'E3 implement.shoulderSpan ambiguous',
       'F3 implement.mass not-a-quantity',
     ]);
+  });
+
+  test('holds a figure that is in another unit than most of its column, until somebody says so', () => {
+    const spans = ['26', '26 1/2', '84', '26', '26 3/4', '690', '660 mm'];
+    const sheet = [['Model', 'Cat', 'Shoulder span'], ...spans.map((span, i) => [`rake ${i}`, '1', span])];
+    const held = read(sheet);
+    expect(held.flatMap(errorsOf)).toEqual([
+      'C4 implement.shoulderSpan ambiguous',
+      'C7 implement.shoulderSpan ambiguous',
+    ]);
+    expect(leaves(held[2] as RowReading)).toEqual({});
+    expect(held[2]?.errors[0]?.hint).toContain('The other figures of the column are in inches');
+    expect(leaves(held[0] as RowReading)).toEqual({ shoulderSpan: '26 in' });
+    expect(leaves(held[6] as RowReading)).toEqual({ shoulderSpan: '660 mm' });
+    const confirmed = read(sheet, {}, { column: 'C', unit: null });
+    expect(confirmed.flatMap(errorsOf)).toEqual([]);
+    expect(leaves(confirmed[2] as RowReading)).toEqual({ shoulderSpan: '84 cm' });
+    expect(confirmed[2]?.told.map(({ about }) => about)).toEqual(['unit']);
   });
 
   test('counts what is not known without calling it wrong', () => {

@@ -31,7 +31,7 @@ export interface RowsTally {
  * @example [...readRows(table, mapping)].flatMap(({ record }) => record ?? [])
  */
 export function* readRows(table: Table, mapping: Mapping): Generator<RowReading, RowsTally, void> {
-  const plan = planOf(mapping);
+  const plan = planOf(mapping, table);
   const seen = openSeen(namesakesIn(table, plan));
   const tally = {
     rows: 0,

@@ -19,6 +19,8 @@ export interface ProposedRecord {
   readonly key: string;
   readonly fields: Readonly<Record<string, Plain>>;
   readonly readings: Readonly<Record<string, ProposedReading>>;
+  /** The row that it stands in as its sheet counts, where that goes with it. */
+  readonly row?: number;
 }
 
 /** A record as a store takes it: plain fields as an object, readings as a list, each with its path. */
@@ -28,6 +30,7 @@ export interface RecordDraft {
   readonly key: string;
   readonly fields: Readonly<Record<string, unknown>>;
   readonly readings: readonly { readonly field: string; readonly leaf: unknown; readonly grade: ReadingGrade }[];
+  readonly row?: number;
 }
 
 /**
@@ -36,7 +39,7 @@ export interface RecordDraft {
  * @param record a record [record]
  * @returns the same with plain fields as one object and readings as a list [record]
  */
-export function draftOf({ kind, name, key, fields, readings }: ProposedRecord): RecordDraft {
+export function draftOf({ kind, name, key, fields, readings, row }: ProposedRecord): RecordDraft {
   const plain: Node = {};
   for (const [path, value] of Object.entries(fields)) place(plain, path, value);
   return {
@@ -45,6 +48,7 @@ export function draftOf({ kind, name, key, fields, readings }: ProposedRecord): 
     key,
     fields: plain,
     readings: Object.entries(readings).map(([field, reading]) => ({ field, ...reading })),
+    ...(row === undefined ? {} : { row }),
   };
 }
 

@@ -2,7 +2,7 @@ import type { FieldRule } from '../../../records/index.ts';
 import { canonicalUnit, readQuantity, unitNameIn, type UnitSystem } from '../../../units/index.ts';
 import { quantityCell } from '../cells/quantityCell.ts';
 
-const nobody = { unit: null, unitFrom: null, system: null } as const;
+const nobody = { unit: null, unitFrom: null, system: null, usual: null } as const;
 
 type Form = Readonly<Record<string, unknown>>;
 
