@@ -51,7 +51,7 @@ function Verdict({ answered: { answer, setup }, chosen }: VerdictProps) {
         </p>
       )}
       {chosen.length === 0 ? null : (
-        <p className="because">
+        <p className="because because-shown">
           <Figures text={`Shown with: ${chosen.map((cure) => cureText(cure, system)).join(' ')}`} />
         </p>
       )}

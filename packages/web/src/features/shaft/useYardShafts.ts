@@ -1,21 +1,10 @@
 import type { SetupDocument } from '@hitchwright/core/records';
-import { useEffect, useState } from 'react';
-import { hasYard } from '../../app/server/hasYard.ts';
+import { useFromYard } from '../../app/server/useFromYard.ts';
+
+type Shafts = readonly SetupDocument[] | null;
+const load = (): Promise<Shafts> => import('./yardShafts.ts').then(({ yardShafts }) => yardShafts());
 
 /** The drive shafts of the yard’s records; null until they are there, and without a server of the yard. */
-export function useYardShafts(): readonly SetupDocument[] | null {
-  const [shafts, setShafts] = useState<readonly SetupDocument[] | null>(null);
-  useEffect(() => {
-    if (!hasYard) return undefined;
-    let isGone = false;
-    void import('./yardShafts.ts')
-      .then(({ yardShafts }) => yardShafts())
-      .then((found) => {
-        if (!isGone) setShafts(found);
-      });
-    return () => {
-      isGone = true;
-    };
-  }, []);
-  return shafts;
+export function useYardShafts(): Shafts {
+  return useFromYard<Shafts>(load, null);
 }
