@@ -35,6 +35,33 @@ describe('records over HTTP', () => {
     expect(await said(send('GET', `/api/records/${id}/revisions/1`))).toMatchObject({ name: 'Ostrey 35', revision: 1 });
   });
 
+  it('are made of a machine as it stands in a setup: what is measured becomes readings, founded as it says', async () => {
+    const { send } = await served();
+    const document = {
+      name: 'Harl frame',
+      category: '1',
+      front: { standOut: 60, pinFixing: 'welded' },
+      kind: 'uFrame',
+    };
+    const made = await said<FullRecord>(send('POST', '/api/records/of-setup', { kind: 'coupler', document }), 201);
+    expect(made).toMatchObject({ kind: 'coupler', name: 'Harl frame', fields: { category: '1', kind: 'uFrame' } });
+    expect(made.fields['front']).toEqual({ pinFixing: 'welded' });
+    expect(made.readings).toMatchObject([{ field: 'front.standOut', leaf: 60, grade: 'listed' }]);
+    const mastHeight = { value: '18', plusMinus: '1/16', tool: 'tape', who: 'Ida' };
+    const rake = { kind: 'implement', document: { name: 'Harl rake', mastHeight }, units: 'us' };
+    const { id, readings } = await said<FullRecord>(send('POST', '/api/records/of-setup', rake), 201);
+    expect(readings).toMatchObject([
+      { field: 'mastHeight', leaf: { value: '18 in', plusMinus: '1/16 in' }, grade: 'measured', who: 'Ida' },
+    ]);
+    const { setup } = await said<{ setup: Record<string, unknown> }>(send('POST', '/api/setups', { implement: id }));
+    expect(setup['implement']).toMatchObject({ name: 'Harl rake', mastHeight: { value: '18 in' } });
+    for (const wrong of [
+      { ...rake, kind: 'customer' },
+      { ...rake, document: { ...rake.document, name: '' } },
+    ])
+      expect((await send('POST', '/api/records/of-setup', wrong)).status).toBe(400);
+  });
+
   it('changed by two at once: the second one is refused, sees how it stands, and nobody loses anything', async () => {
     const { send } = await served();
     const { id } = await said<FullRecord>(send('POST', '/api/records', tractor), 201);

@@ -47,7 +47,7 @@ export type {
 
 export type { Imports, ImportWatch } from './imports/part.ts';
 export type { Import, ImportProgress, ImportResult, ImportRow, RowPreview } from './imports/rows.ts';
-export { yardRows } from './imports/fromYard.ts';
+export { draftFrom, setupKinds, yardRows } from './imports/fromYard.ts';
 
 export type { Keeping } from './keep/part.ts';
 export type { ArchiveHead, Counts, Sink } from './keep/archive.ts';

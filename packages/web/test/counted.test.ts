@@ -1,5 +1,5 @@
 import { chosenIn } from '@hitchwright/core/records';
-import { readLink } from '@hitchwright/core/exchange';
+import { linkOf, readLink } from '@hitchwright/core/exchange';
 import type { Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
 import { inUnits } from '../src/features/check/inUnits.ts';
@@ -89,6 +89,31 @@ test('a question made of the yard’s records can be saved after a reload too', 
   await page.reload();
   await expect(verdict(page)).toContainText('Works');
   await expect(page.getByRole('button', { name: 'Save the answer' })).toBeVisible();
+  await yard.stop();
+});
+
+test('what was typed into a question is kept as records, and can be picked then', async ({ page }) => {
+  const yard = await startYard();
+  const typed = {
+    hitchwright: 1,
+    units: 'us',
+    tractor: { name: 'Brook 30', category: '1', lowerBallBore: '0.88 in' },
+    implement: { category: '1', mastHeight: { value: '18', plusMinus: '1/16', tool: 'tape' } },
+  };
+  await page.goto(`${yard.address}#${linkOf(typed)}`);
+  await page.getByRole('button', { name: 'Keep', exact: true }).click();
+  const dialog = page.getByRole('dialog', { name: 'Keep it in the records' });
+  await expect(dialog.getByLabel('Tractor: its name')).toHaveValue('Brook 30');
+  await expect(dialog.getByRole('button', { name: 'Keep it' }).first()).toBeDisabled();
+  await dialog.getByLabel('Implement: its name').fill('Harl rake');
+  await dialog.getByRole('button', { name: 'Keep it' }).first().click();
+  await expect(dialog.getByRole('status')).toContainText('Kept.');
+  const { items } = await yard.ask<{ items: { id: string; name: string }[] }>('GET', '/api/records?kind=implement');
+  expect(items.map(({ name }) => name)).toEqual(['Harl rake']);
+  const rake = await yard.ask<{ readings: unknown[] }>('GET', `/api/records/${items[0]?.id ?? ''}`);
+  expect(rake.readings).toMatchObject([{ field: 'mastHeight', leaf: { value: '18 in' }, grade: 'measured' }]);
+  await dialog.getByRole('link', { name: 'Open the record' }).click();
+  await expect(page.getByLabel('Implement: Harl rake')).toBeVisible();
   await yard.stop();
 });
 

@@ -1,4 +1,11 @@
-import type { FullRecord, RecordKind, Records, RecordsWanted, Store } from '@hitchwright/store';
+import {
+  draftFrom,
+  type FullRecord,
+  type RecordKind,
+  type Records,
+  type RecordsWanted,
+  type Store,
+} from '@hitchwright/store';
 import { createRoute } from '@hono/zod-openapi';
 import * as z from 'zod';
 import type { Desk } from '../desk.ts';
@@ -7,7 +14,15 @@ import { onceOf } from '../http/once.ts';
 import { matchedRevision, revisionTag } from '../http/tags.ts';
 import { byOf } from '../http/who.ts';
 import { mayMiss, flag, idPath, matchBy, onceBy, onceMatchBy, pageOf } from '../schemas/common.ts';
-import { fullRecord, recordChange, recordDraft, recordsQuery, standingRecord, yardRecord } from '../schemas/records.ts';
+import {
+  fullRecord,
+  machineOfSetup,
+  recordChange,
+  recordDraft,
+  recordsQuery,
+  standingRecord,
+  yardRecord,
+} from '../schemas/records.ts';
 import { answerOf, bodyOf, matches, reads, writes } from '../schemas/responses.ts';
 
 const list = createRoute({
@@ -23,6 +38,15 @@ const create = createRoute({
   path: '/records',
   summary: 'Makes a record',
   request: { headers: onceBy, body: bodyOf(recordDraft) },
+  responses: { ...writes, 201: answerOf(fullRecord, 'The record.') },
+});
+
+const keep = createRoute({
+  method: 'post',
+  path: '/records/of-setup',
+  summary:
+    'Makes a record of a machine as it stands in a setup: each quantity as a reading, with what it says of itself',
+  request: { headers: onceBy, body: bodyOf(machineOfSetup) },
   responses: { ...writes, 201: answerOf(fullRecord, 'The record.') },
 });
 
@@ -70,6 +94,14 @@ export function recordRoutes({ store }: Desk) {
     .openapi(list, async (c) => c.json(await store.records.list(wantedOf(c.req.valid('query'))), 200))
     .openapi(create, async (c) => {
       const draft = c.req.valid('json');
+      const made = await onceOf(c, store, ({ records }) => records.create(byOf(c), draft));
+      c.header('location', `/api/records/${made.id}`);
+      c.header('etag', revisionTag(made.revision));
+      return c.json(made, 201);
+    })
+    .openapi(keep, async (c) => {
+      const { kind, document, units } = c.req.valid('json');
+      const draft = draftFrom(kind, document, units);
       const made = await onceOf(c, store, ({ records }) => records.create(byOf(c), draft));
       c.header('location', `/api/records/${made.id}`);
       c.header('etag', revisionTag(made.revision));

@@ -1,5 +1,5 @@
 import { readingGrades } from '@hitchwright/core/records';
-import { recordKinds } from '@hitchwright/store';
+import { recordKinds, setupKinds } from '@hitchwright/store';
 import * as z from 'zod';
 import { mayMiss, id, json, object, pageQuery, units } from './common.ts';
 
@@ -37,6 +37,11 @@ export const recordDraft = z
     units: mayMiss(units),
   })
   .meta({ id: 'RecordDraft' });
+
+/** A machine of a setup that is to be kept as a record. */
+export const machineOfSetup = z
+  .strictObject({ kind: z.enum(setupKinds), document: object, units: mayMiss(units) })
+  .meta({ id: 'MachineOfSetup', description: 'The machine, or the drive shaft, as it stands in a setup.' });
 
 /** What is to change in a record. */
 export const recordChange = z

@@ -1,5 +1,6 @@
 import { atPath, type SetupDocument, type YardDocument } from '@hitchwright/core/records';
-import type { Fields, ReadingDraft, RecordKind } from '../records/kinds.ts';
+import type { UnitSystem } from '@hitchwright/core/units';
+import type { Fields, ReadingDraft, RecordDraft, RecordKind } from '../records/kinds.ts';
 import { edited, flattened } from '../records/paths.ts';
 import { gradeOf } from '../records/newReading.ts';
 import { recordKindOfPart, ruleAt } from '../records/sizes.ts';
@@ -26,6 +27,22 @@ export function yardRows(yard: YardDocument): ImportRow[] {
     ...parts,
   ];
 }
+
+/**
+ * A machine of a setup, or its drive shaft, as a record to be made: each quantity as a reading.
+ *
+ * @param kind what it stands for [name]
+ * @param document it as it stands in the setup [JSON]
+ * @param units what a text without a unit was typed in [us | metric]
+ * @returns the record [record]
+ */
+export function draftFrom(kind: SetupKind, document: SetupDocument, units?: UnitSystem): RecordDraft {
+  return { kind, ...split(kind, document), ...(units === undefined ? {} : { units }) };
+}
+
+/** Kinds that stand in a setup by themselves. */
+export const setupKinds = ['tractor', 'coupler', 'implement', 'shaft'] as const;
+type SetupKind = (typeof setupKinds)[number];
 
 /** The drive shaft inside a part, with what the part says of it. */
 function shaftOf({ shaft, name, fits, price }: SetupDocument): SetupDocument {

@@ -2,11 +2,14 @@ import type { SetupDocument } from '@hitchwright/core/records';
 import { lazy, useState } from 'react';
 import { sharedSite } from '../../app/address.ts';
 import { DialogButton } from '../../app/DialogButton.tsx';
+import { hasYard } from '../../app/server/hasYard.ts';
 import { RecordsLink } from '../../app/server/RecordsLink.tsx';
+import { sampleNames } from '../question/question.ts';
 import type { SidePanel } from './Sheet.tsx';
 import type { YardQuestion } from './usePicked.ts';
 
 const HandOver = lazy(() => import('../handover/HandOver.tsx').then(({ HandOver }) => ({ default: HandOver })));
+const KeepMachines = lazy(() => import('./KeepMachines.tsx').then(({ KeepMachines }) => ({ default: KeepMachines })));
 const SaveAnswer = lazy(() => import('../answers/SaveAnswer.tsx').then(({ SaveAnswer }) => ({ default: SaveAnswer })));
 
 interface CheckActionsProps {
@@ -27,6 +30,11 @@ export function CheckActions({ document, asked }: CheckActionsProps) {
       {asked === null ? null : (
         <DialogButton label="Save the answer" className="quiet">
           {(close) => <SaveAnswer asked={asked} onClose={close} />}
+        </DialogButton>
+      )}
+      {document === null || asked !== null || !hasYard || sampleNames(document).length > 0 ? null : (
+        <DialogButton label="Keep" className="quiet">
+          {(close) => <KeepMachines document={document} onClose={close} />}
         </DialogButton>
       )}
       {document === null ? null : (
