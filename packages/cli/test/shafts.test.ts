@@ -47,6 +47,14 @@ describe('hitchwright shafts', () => {
     expect(shafts.flatMap(({ cures }) => cures.map(({ kind }) => kind))).not.toContain('part');
     expect(shafts[1]?.against.map(({ id }) => id)).toEqual(['shaft.bottoming']);
     expect(shafts[1]?.text).toBe('with parts: shaft 1 9/16 in (40 mm) too long');
+    const counted = changed(({ parts, ...setup }) => {
+      const { name, shaft } =
+        (parts as { name: string; shaft?: unknown }[]).find((part) => part.shaft !== undefined) ?? {};
+      const edits = [{ path: 'shaft', value: shaft }];
+      const nothing = { price: null, amount: null, count: 1, returnable: true, altersMachine: false };
+      return { ...setup, parts, chosen: [{ kind: 'part', part: name, on: 'shaft', edits, ...nothing }] };
+    });
+    expect(JSON.parse(run(['shafts', '-', '--json'], counted).stdout)).toMatchObject({ shafts });
   });
   test('where none serves the exit code is that of the best one', () => {
     const { status, stdout } = run(['shafts', join(setups, 'chipper-on-small-tractor.json')]);

@@ -1,7 +1,7 @@
 import { assess, type Answer, type Outcome } from '@hitchwright/core/assess';
 import { answerJson } from '@hitchwright/core/contract';
 import { topicOf } from '@hitchwright/core/findings';
-import type { InputError, Setup, SetupDocument } from '@hitchwright/core/records';
+import { withChosen, type InputError, type Setup, type SetupDocument } from '@hitchwright/core/records';
 import type { UnitSystem } from '@hitchwright/core/units';
 import { cureText, sentenceOf, serveText, serveWords, titleOf } from '@hitchwright/core/words';
 import { askedFor, readFile, refuse, systemFor } from '../asked.ts';
@@ -45,13 +45,13 @@ type Trial =
   | { readonly ok: true; readonly shafts: readonly Tried[] }
   | { readonly ok: false; readonly errors: readonly InputError[] };
 
-/** Every shaft in its place, the best first. Other shafts are left out of the parts: none is told to serve because another does. */
+/** Every shaft in its place, the best first. Other shafts, and cures that are counted on, are left out: none is told to serve because another does. */
 function triedOut(document: SetupDocument): Trial {
   const parts = (document['parts'] ?? []) as readonly SetupDocument[];
   const others = parts.filter(({ kind }) => kind !== 'driveShaft');
   const shafts: Tried[] = [];
   for (const part of parts.filter(({ kind }) => kind === 'driveShaft')) {
-    const assessment = assess({ ...document, shaft: part['shaft'], parts: others }, { full: false });
+    const assessment = assess(withChosen({ ...document, shaft: part['shaft'], parts: others }, []), { full: false });
     if (!assessment.ok) return assessment;
     const fitted = JSON.stringify(part['shaft']) === JSON.stringify(document['shaft']);
     shafts.push({ name: String(part['name']), fitted, answer: assessment.answer });
