@@ -44,9 +44,19 @@ function ThemeSwitch() {
   const { theme } = usePreferences();
   const deviceIsDark = useMedia('(prefers-color-scheme: dark)');
   const isDark = theme === null ? deviceIsDark : theme === 'dark';
+  const other = isDark ? 'Paper' : 'Blueprint';
   return (
-    <button type="button" className="quiet" onClick={() => chooseTheme(isDark ? 'light' : 'dark')}>
-      {isDark ? 'Paper' : 'Blueprint'}
+    <button
+      type="button"
+      className="quiet theme"
+      aria-label={other}
+      onClick={() => chooseTheme(isDark ? 'light' : 'dark')}
+    >
+      <span className="theme-word">{other}</span>
+      <svg className="theme-sign" viewBox="0 0 20 20" aria-hidden="true">
+        <rect x="2" y="3" width="16" height="14" fill="none" stroke="currentColor" strokeWidth="1.6" />
+        <path d="M18 3v14H2z" fill="currentColor" />
+      </svg>
     </button>
   );
 }
