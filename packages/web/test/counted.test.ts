@@ -42,6 +42,23 @@ test('a cure that is applied is counted on wherever the answer goes, and the mac
   ]);
   const saved = JSON.parse(readFileSync(await file.path(), 'utf8')) as Record<string, Record<string, unknown>>;
   expect(saved['implement']?.['mastHeight']).toMatchObject({ value: 521 });
+  await page.goto(site(''));
+  await page.getByLabel('Open a setup file').setInputFiles(await file.path());
+  await expect(verdict(page)).toContainText('Shown with: Upper-pin plate');
+  await expect.poll(() => countedIn(page)).toEqual(['upper-pin plate with a hole at 18 in']);
+});
+
+test('a file that is no setup is refused by what is wrong with it', async ({ page }) => {
+  await page.goto(site(''));
+  const open = async (text: string): Promise<void> =>
+    page
+      .getByLabel('Open a setup file')
+      .setInputFiles({ name: 'setup.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  await open('{"hitchwright":1,"tractor":{},"implement":{"mastHeight":19}}');
+  await expect(page.getByText('Expected 200–1200 mm, got 19. Was it typed in inches?')).toBeVisible();
+  await open('a shopping list');
+  await expect(page.getByText(/Expected a setup in JSON, got a shopping list/)).toBeVisible();
+  await expect(page.getByRole('heading', { name: /Example/ })).toBeVisible();
 });
 
 test('it is still counted on after a reload, and the way back leads to what was before it', async ({ page }) => {

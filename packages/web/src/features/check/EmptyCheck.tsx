@@ -6,6 +6,7 @@ import { exampleNames, nameOf, recordNamed, sampleYard } from '../yard/sampleYar
 import { AnswerGrid } from './AnswerGrid.tsx';
 import { BegunCheck, isBegun } from './BegunCheck.tsx';
 import { Drawing } from './Drawing.tsx';
+import { OpenSetupFile } from './OpenSetupFile.tsx';
 import type { SidePanel } from './Sheet.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
 import { useAssessment } from './useAssessment.ts';
@@ -26,6 +27,7 @@ export function EmptyCheck({ document, panel, onEdit }: EmptyCheckProps) {
         Pick the underlined words: the implement, the tractor, and the coupler if there is one. A category is enough to
         begin.
       </p>
+      <OpenSetupFile />
       {example === null ? null : <WorkedExample example={example} />}
     </>
   );
