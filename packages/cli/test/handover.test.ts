@@ -20,7 +20,9 @@ describe('hitchwright pinplan', () => {
   test('says what moves, where it may be and what to mind', () => {
     const { stdout, status } = run(['pinplan', blade]);
     expect(status).toBe(0);
-    expect(stdout).toMatch(/Set the upper pin lower by 2 3\/16 in \(55 mm\)/);
+    expect(stdout).toMatch(
+      /Set the upper pin lower by 2 1\/8 in \(55 mm\): now 20 1\/2 in \(521 mm\), then\s+18 3\/8 in \(466 mm\)/,
+    );
     expect(stdout).toMatch(/qualified\s+person/);
     expect(stdout).toContain('Keep free');
   });
