@@ -64,18 +64,21 @@ export const chosenSchema = z.optional(z.array(cureSchema).check(z.maxLength(mos
  * @returns a new document [JSON]
  */
 export function withChosenDone(document: SetupDocument): SetupDocument {
-  const edits = chosenIn(document).flatMap((cure) => cure.edits);
-  return withEdits(document, [...edits, { path: 'chosen', value: undefined }]);
+  const chosen = chosenIn(document);
+  const edits = chosen.flatMap((cure) => cure.edits);
+  // What can't be read stays, so that whoever reads the setup says so.
+  return chosen.length === 0 ? document : withEdits(document, [...edits, { path: 'chosen', value: undefined }]);
 }
 
 /**
- * The cures that a document counts on.
+ * The cures that a document counts on; none where they can't be read.
  *
- * @param document a setup document that can be read [JSON]
- * @returns cures, in the order in which they were chosen [list]
+ * @param document a setup document of any shape [JSON]
+ * @returns cures, in the order in which they are done [list]
  */
 export function chosenIn(document: SetupDocument): readonly CureRecord[] {
-  return (document['chosen'] as readonly CureRecord[] | undefined) ?? [];
+  const { chosen } = document;
+  return chosen !== undefined && chosenSchema.safeParse(chosen).success ? (chosen as readonly CureRecord[]) : [];
 }
 
 /**
@@ -97,10 +100,57 @@ export function withChosen(document: SetupDocument, chosen: readonly CureRecord[
  * @returns a new document [JSON]
  */
 export function editedByHand(document: SetupDocument, edits: readonly Edit[]): SetupDocument {
-  const touches = (cure: CureRecord): boolean =>
-    cure.edits.some(({ path: set }) => edits.some(({ path: by }) => isWithin(set, by) || isWithin(by, set)));
-  const kept = chosenIn(document).filter((cure) => !touches(cure));
+  const kept = chosenIn(document).filter((cure) => !touches(cure, edits));
   return withChosen(withEdits(document, edits), kept);
+}
+
+function touches(cure: CureRecord, edits: readonly Edit[]): boolean {
+  return cure.edits.some(({ path }) => edits.some((edit) => overlap(edit.path, path)));
+}
+
+/** What is added to what is there, so that twice is twice; everything else takes the place of what was. */
+const adding: readonly CureRecord['kind'][] = ['cutShaft', 'longerTubes', 'stubExtender'];
+
+function isAdding({ kind, edits }: CureRecord): boolean {
+  return adding.includes(kind) || edits.every(({ path }) => path === 'tractor.wheelWeightMass');
+}
+
+/**
+ * The cures that are counted on once another one is: it was offered with them done. What it takes the place of goes.
+ *
+ * @param chosen cures, in the order in which they are done [list]
+ * @param cure one more [record]
+ * @returns cures, in order [list]
+ */
+export function withOneMore(chosen: readonly CureRecord[], cure: CureRecord): CureRecord[] {
+  const isReplaced = ({ path }: Edit): boolean =>
+    cure.edits.some(
+      (edit) => (edit.path === path && !isAdding(cure)) || (edit.path !== path && isWithin(path, edit.path)),
+    );
+  return [...chosen.filter(({ edits }) => !edits.every(isReplaced)), cure];
+}
+
+/**
+ * The cures that are counted on without one of them: what was offered on top of it goes too.
+ *
+ * @param chosen cures, in the order in which they are done [list]
+ * @param cure one of them [record]
+ * @returns cures, in order [list]
+ */
+export function withOneLess(chosen: readonly CureRecord[], cure: CureRecord): CureRecord[] {
+  const at = chosen.indexOf(cure);
+  return chosen.filter((one, i) => i < at || (i > at && !touches(one, cure.edits)));
+}
+
+/**
+ * Whether setting one field also sets the other, or a part of it.
+ *
+ * @param a field path [text]
+ * @param b field path [text]
+ * @returns true where one is the other, or lies below it [flag]
+ */
+export function overlap(a: string, b: string): boolean {
+  return isWithin(a, b) || isWithin(b, a);
 }
 
 function isWithin(inner: string, outer: string): boolean {

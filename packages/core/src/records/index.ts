@@ -1,5 +1,14 @@
 export { couplerFields, fieldRules, implementFields, pinFields, shaftFields, tractorFields } from './fields.ts';
-export { chosenIn, editedByHand, withChosen, withChosenDone, type CureRecord } from './chosen.ts';
+export {
+  chosenIn,
+  editedByHand,
+  overlap,
+  withChosen,
+  withChosenDone,
+  withOneLess,
+  withOneMore,
+  type CureRecord,
+} from './chosen.ts';
 export { atPath, withEdits, type Edit } from './edit.ts';
 export { errorLine, excerpt, type InputError, type InputErrorCode } from './inputError.ts';
 export {

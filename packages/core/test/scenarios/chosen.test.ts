@@ -9,6 +9,8 @@ import {
   withChosen,
   withChosenDone,
   withEdits,
+  withOneLess,
+  withOneMore,
   type CureRecord,
   type SetupDocument,
 } from '../../src/records/index.ts';
@@ -110,4 +112,85 @@ test('a shaft that is counted on is kept, where another would be liked better', 
   expect(counted(short)[0]?.part).toBe('a shorter shaft');
   const another = offered.find(({ part }) => part === 'another') as CureRecord;
   expect(counted(withChosen(short, [another])).map(kept)).toEqual([another]);
+});
+
+describe('a drive shaft and what is done to it', () => {
+  const driven = example('tiller-driven-direct');
+  const own = (changes: Readonly<Record<string, unknown>>): SetupDocument =>
+    withEdits(
+      driven,
+      Object.entries(changes).map(([path, value]) => ({ path: `shaft.${path}`, value })),
+    );
+  const shafts = (document: SetupDocument) => answer(document).cures.filter(({ on }) => on === 'shaft');
+
+  test('another shaft is never told with a cut that was worked out for the one in its place', () => {
+    const wrong = own({ tractorType: 3, closedLength: 600, closedOverlap: 430, profileLength: 500 });
+    const shelved = { ...(driven['shaft'] as object), closedLength: 700, closedOverlap: 530, profileLength: 600 };
+    const document = withEdits(wrong, [{ path: 'parts', value: [{ kind: 'driveShaft', name: 'X', shaft: shelved }] }]);
+    const set = counted(document);
+    const isShaft = set.some(({ edits }) => edits.some(({ path }) => path === 'shaft'));
+    const isBelow = set.some(({ edits }) => edits.some(({ path }) => path.startsWith('shaft.')));
+    expect(isShaft && isBelow).toBe(false);
+    const done = answer(
+      withEdits(
+        document,
+        set.flatMap(({ edits }) => edits),
+      ),
+    );
+    if (answer(document).verdict === 'withParts') expect(done.verdict).toBe('works');
+    // Counted on, the shaft is cut as its own length wants, and both together work.
+    const [x] = shafts(document)
+      .filter(({ part }) => part === 'X')
+      .map(kept);
+    const withX = withChosen(document, [
+      x ??
+        kept({ ...(plate as CureRecord), cures: [], inSmallestSet: false, edits: [{ path: 'shaft', value: shelved }] }),
+    ]);
+    const all = counted(withX);
+    expect(all.length).toBeGreaterThan(1);
+    expect(answer(withX).verdict).toBe('withParts');
+    const both = withEdits(
+      document,
+      all.flatMap(({ edits }) => edits),
+    );
+    expect(answer(both).verdict).toBe('works');
+  });
+  test('cut twice it is cut by both; without the first the second goes too; a new shaft takes the place of cuts', () => {
+    const cut = (value: number, amount: number): CureRecord => ({
+      ...(plate as CureRecord),
+      kind: 'cutShaft',
+      part: null,
+      on: 'shaft',
+      amount,
+      edits: [{ path: 'shaft.closedLength', value: { value } }],
+    });
+    const [first, second] = [cut(544, 56), cut(479, 65)];
+    const both = withOneMore(withOneMore([], first), second);
+    expect(both).toEqual([first, second]);
+    expect(withChosenDone(withChosen(driven, both))).toEqual(own({ closedLength: { value: 479 } }));
+    expect(withOneLess(both, first)).toEqual([]);
+    expect(withOneLess(both, second)).toEqual([first]);
+    const shaft = { ...first, kind: 'part', edits: [{ path: 'shaft', value: {} }] } as const;
+    expect(withOneMore(both, shaft)).toEqual([shaft]);
+    expect(withOneMore([shaft], first)).toEqual([shaft, first]);
+  });
+  test('a cure that is counted on and leaves something open, or makes it worse, is no yes', () => {
+    expect(answer(driven).verdict).toBe('works');
+    const bad = (value: unknown) =>
+      answer(
+        withChosen(driven, [{ ...(plate as CureRecord), on: 'shaft', edits: [{ path: 'shaft.closedLength', value }] }]),
+      ).verdict;
+    expect(bad({ value: 900 })).not.toBe('works');
+    expect(bad({ between: [500, 900] })).toBe('measureFirst');
+  });
+});
+
+test('what can’t be read as cures is refused by its field, and counted on by nobody', () => {
+  for (const odd of [5, [null], [{}], 'x', {}, [{ ...plate, edits: [{}] }]]) {
+    const document = withEdits(blade, [{ path: 'chosen', value: odd }]);
+    expect(chosenIn(document)).toEqual([]);
+    expect(withChosenDone(document)).toBe(document);
+    const reading = readSetup(document);
+    expect(reading.ok ? [] : reading.errors.map(({ path }) => path.split('.')[0])).toContain('chosen');
+  }
 });

@@ -5,7 +5,7 @@ import { basisOf } from '../lift/index.ts';
 import { reader } from '../proof/index.ts';
 import type { Alternative, Answer, Assessment, CautionId, Cure } from './answer.ts';
 import type { Candidate } from './candidate.ts';
-import { seekCures } from './cures.ts';
+import { countedOn } from './counted.ts';
 import { usedFigures } from './figures.ts';
 import { judgeSetup, type SetupJudgement } from './judgeSetup.ts';
 import { outcomesByRules } from './otherRules.ts';
@@ -46,11 +46,11 @@ export function assess(document: SetupDocument, options: AssessOptions = { full:
  */
 export function answerFrom(document: SetupDocument, judgement: SetupJudgement, options: AssessOptions): Answer {
   const { setup } = judgement.question.joint;
-  const asItStands = withChosen(document, []);
-  const { cures, searched, perhaps } = seekCures(asItStands, judgement);
+  const counted = countedOn(document, judgement, { thresholds: options.full === true });
+  const { cures, searched, perhaps } = counted;
   const mayBeCured = perhaps.length > 0;
-  const failing = judgement.findings.filter(({ core, status }) => core && status === 'fail');
-  const findings = judgement.findings.map((finding) => cured(finding, cures, failing));
+  const failing = counted.findings.filter(({ core, status }) => core && status === 'fail');
+  const findings = counted.findings.map((finding) => cured(finding, cures, failing));
   const figures = usedFigures(judgement);
   return {
     hold: judgement.question.joint.hold,
@@ -64,9 +64,10 @@ export function answerFrom(document: SetupDocument, judgement: SetupJudgement, o
     lead: leadOf(findings),
     findings,
     cures,
-    perhaps: mayBeCured ? { cures: perhaps, open: openWith(asItStands, perhaps, options) } : null,
+    perhaps: mayBeCured ? { cures: perhaps, open: openWith(counted.document, perhaps, options) } : null,
     everySetTried: searched,
-    alternatives: options.full === true ? alternativesTo(asItStands, setup, findings, options.couplers ?? []) : [],
+    alternatives:
+      options.full === true ? alternativesTo(withChosen(document, []), setup, findings, options.couplers ?? []) : [],
     turn: turnOf(judgement),
     liftBasis: basisOf(judgement.question.lift),
     figures,

@@ -1,4 +1,4 @@
-import type { CureRecord, Part } from '../../records/index.ts';
+import { overlap, type CureRecord, type Part } from '../../records/index.ts';
 
 /** Something that could be done about a misfit, before it has been tried. */
 export type Candidate = CureRecord;
@@ -21,4 +21,9 @@ export function taken(part: Part) {
 /** A range as it goes into a document. */
 export function writtenRange(low: number, high: number): { readonly value: number } | { readonly between: number[] } {
   return low === high ? { value: low } : { between: [low, high] };
+}
+
+/** Two candidates that set the same field, or something inside what the other one exchanges, can’t be taken together. */
+export function sharesField(a: Candidate, b: Candidate): boolean {
+  return a.edits.some(({ path }) => b.edits.some((other) => overlap(other.path, path)));
 }

@@ -6,7 +6,7 @@ import type { Candidate } from './candidate.ts';
 import { candidatesFor } from './candidates.ts';
 import type { SetupJudgement } from './judgeSetup.ts';
 import { shaftCandidates } from './shaftCandidates.ts';
-import { smallestSet, type Shelf } from './smallestSet.ts';
+import { smallestSet } from './smallestSet.ts';
 import { balanceSweepAt, shaftSweepAt } from './sweeps.ts';
 import { isMet, isToCure, isWorse, openTrials, type Trials } from './trials.ts';
 
@@ -35,27 +35,19 @@ interface Trial {
 export function seekCures(document: SetupDocument, judgement: SetupJudgement): Cures {
   const { findings } = judgement;
   if (!findings.some(isToCure)) return { cures: [], searched: true, perhaps: [] };
-  const shelf = shelfOf(candidatesOf(document, judgement), judgement.question.joint.setup.chosen ?? []);
-  const { candidates, chosen } = shelf;
+  const candidates = candidatesOf(document, judgement);
   const trials = openTrials(document, findings);
   const failing = findings.filter(isToCure).map(({ id }) => id);
-  const { set, searched } = smallestSet(trials, shelf, failing, 'holds');
+  const { set, searched } = smallestSet(trials, candidates, failing, 'holds');
   // Of what differs by how much, the most may cure where less is too little.
   const mostFirst = [...candidates].sort((a, b) => b.count - a.count);
-  const perhaps = set === null ? smallestSet(trials, { candidates: mostFirst, chosen }, failing, 'mayHold').set : null;
+  const perhaps = set === null ? smallestSet(trials, mostFirst, failing, 'mayHold').set : null;
   const offered = triedOut(trials, findings, candidates, set ?? []);
   const cures = offered.map(({ candidate, cures: ids }): Cure => {
     const inSmallestSet = set?.includes(candidate) ?? false;
     return { ...candidate, cures: ids, inSmallestSet };
   });
   return { cures, searched, perhaps: perhaps ?? [] };
-}
-
-/** The list with what was chosen of it first; what was chosen and is not on it any more stays on it. */
-function shelfOf(candidates: readonly Candidate[], chosen: readonly Candidate[]): Shelf {
-  const nameOf = ({ kind, part, on, edits }: Candidate): string => JSON.stringify([kind, part, on, edits]);
-  const names = chosen.map(nameOf);
-  return { chosen, candidates: [...chosen, ...candidates.filter((one) => !names.includes(nameOf(one)))] };
 }
 
 /** Everything on the list that could help, what can be given back and alters nothing first. */

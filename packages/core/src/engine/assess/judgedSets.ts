@@ -1,6 +1,6 @@
 import { readSetup, withEdits, type Setup, type SetupDocument } from '../../records/index.ts';
 import { standingAlone, standingsOf, type CheckId, type Standing } from '../findings/index.ts';
-import type { Candidate } from './candidate.ts';
+import { sharesField, type Candidate } from './candidate.ts';
 import { prepareSetup, type Scope, type SetupQuestion } from './judgeSetup.ts';
 import { canReach } from './reach.ts';
 
@@ -88,8 +88,8 @@ function openPrepared(document: SetupDocument): Prepared {
 }
 
 function setupWith(document: SetupDocument, candidates: readonly Candidate[]): Setup | null {
+  const isTwice = candidates.some((one, i) => candidates.slice(i + 1).some((other) => sharesField(one, other)));
   const edits = candidates.flatMap((candidate) => candidate.edits);
-  const isTwice = new Set(edits.map(({ path }) => path)).size < edits.length;
   const reading = isTwice ? null : readSetup(withEdits(document, edits));
   return reading?.ok === true ? reading.setup : null;
 }

@@ -1,5 +1,5 @@
 import type { CheckId } from '../findings/index.ts';
-import type { Candidate } from './candidate.ts';
+import { sharesField, type Candidate } from './candidate.ts';
 import type { Demand, Left, Trials } from './trials.ts';
 
 /** Candidates taken together at most, and setups judged at most, for all failures and for one: a shelf is short and a set is small. */
@@ -17,14 +17,7 @@ export interface SmallestSet {
 interface Search {
   readonly leftWith: (set: readonly Candidate[]) => readonly Left[] | null;
   readonly candidates: readonly Candidate[];
-  readonly chosen: readonly Candidate[];
   readonly isSpent: () => boolean;
-}
-
-/** What there is to choose from, and what was chosen. */
-export interface Shelf {
-  readonly candidates: readonly Candidate[];
-  readonly chosen: readonly Candidate[];
 }
 
 /**
@@ -33,14 +26,14 @@ export interface Shelf {
  * those are added: no smaller set is passed over. A failure that nothing cures even by itself ends the search at once.
  *
  * @param trials setups with candidates applied [record]
- * @param shelf the list, what is better liked first, and what of it was chosen and is in any set [lists]
+ * @param candidates the list, what is better liked first [list]
  * @param failing the checks to be cured [ids]
  * @param demand whether everything has to hold, or only may [name]
  * @returns the set, or null, and whether all were tried [record]
  */
 export function smallestSet(
   trials: Trials,
-  { candidates, chosen }: Shelf,
+  candidates: readonly Candidate[],
   failing: readonly CheckId[],
   demand: Demand,
 ): SmallestSet {
@@ -50,18 +43,16 @@ export function smallestSet(
   };
   for (const id of failing) {
     const leftOf = trials.leftOf(id);
-    const isSpent = within(mostTrialsForOne);
-    const alone = seek({ leftWith: (set) => leftOf(set, demand), candidates, chosen: [], isSpent });
+    const alone = seek({ leftWith: (set) => leftOf(set, demand), candidates, isSpent: within(mostTrialsForOne) });
     if (alone.set === null && alone.searched) return alone;
   }
-  return seek({ leftWith: (set) => trials.leftWith(set, demand), candidates, chosen, isSpent: within(mostTrials) });
+  return seek({ leftWith: (set) => trials.leftWith(set, demand), candidates, isSpent: within(mostTrials) });
 }
 
 function seek(search: Search): SmallestSet {
-  const { chosen } = search;
-  for (let more = chosen.length === 0 ? 1 : 0; more <= largestSet; more += 1) {
-    const state: Growth = { size: chosen.length + more, seen: new Set(), wasCut: false };
-    const set = grown(search, chosen, state);
+  for (let size = 1; size <= largestSet; size += 1) {
+    const state: Growth = { size, seen: new Set(), wasCut: false };
+    const set = grown(search, [], state);
     if (set !== null) return { set, searched: true };
     if (search.isSpent()) return { set: null, searched: false };
     if (!state.wasCut) return { set: null, searched: true };
@@ -114,9 +105,4 @@ function fewestHelp(
   return left
     .map(({ mayHelp }) => free.filter(mayHelp))
     .reduce((fewest, some) => (some.length < fewest.length ? some : fewest));
-}
-
-/** Two candidates that set the same field can’t be taken together. */
-function sharesField(a: Candidate, b: Candidate): boolean {
-  return a.edits.some(({ path }) => b.edits.some((other) => other.path === path));
 }

@@ -13,13 +13,21 @@ import './saveAnswer.css';
 
 interface SaveAnswerProps {
   readonly asked: YardQuestion;
+  /** Cures are counted on: an answer is about records, and keeps none. */
+  readonly hasChosen: boolean;
   readonly onClose: () => void;
 }
 
 /** Keeps an answer with the customer it was given to: it is checked again whenever a value it rests on changes. */
-export function SaveAnswer({ asked, onClose }: SaveAnswerProps) {
+export function SaveAnswer({ asked, hasChosen, onClose }: SaveAnswerProps) {
   return (
     <Dialog title="Save the answer" className="save-answer" onClose={onClose}>
+      {hasChosen ? (
+        <p className="save-part">
+          It is saved as the records stand: the cures that are counted on here are not kept with it, and others may cure
+          it there.
+        </p>
+      ) : null}
       <YardQueries>
         <SaveForm asked={asked} />
       </YardQueries>

@@ -1,4 +1,4 @@
-import type { SetupDocument } from '@hitchwright/core/records';
+import { chosenIn, type SetupDocument } from '@hitchwright/core/records';
 import { lazy, useState } from 'react';
 import { sharedSite } from '../../app/address.ts';
 import { DialogButton } from '../../app/DialogButton.tsx';
@@ -29,7 +29,9 @@ export function CheckActions({ document, asked }: CheckActionsProps) {
       <RecordsLink />
       {asked === null ? null : (
         <DialogButton label="Save the answer" className="quiet">
-          {(close) => <SaveAnswer asked={asked} onClose={close} />}
+          {(close) => (
+            <SaveAnswer asked={asked} hasChosen={document !== null && chosenIn(document).length > 0} onClose={close} />
+          )}
         </DialogButton>
       )}
       {document === null || asked !== null || !hasYard || sampleNames(document).length > 0 ? null : (

@@ -3,6 +3,8 @@ import {
   chosenIn,
   editedByHand,
   withChosen,
+  withOneLess,
+  withOneMore,
   type CureRecord,
   type Edit,
   type SetupDocument,
@@ -74,7 +76,7 @@ export function CheckPage({ opened, printed }: CheckPageProps) {
             counted={{
               chosen,
               onCountOn: (cure) => countOn(withOneMore(chosen, cure)),
-              onLeaveOff: (cure) => countOn(chosen.filter((one) => one !== cure)),
+              onLeaveOff: (cure) => countOn(withOneLess(chosen, cure)),
               lookedAt,
               onLookAt: (text, edits) => change(edited(edits), document === null ? null : { text, before: document }),
               onBack: () => change(lookedAt?.before ?? document),
@@ -85,12 +87,6 @@ export function CheckPage({ opened, printed }: CheckPageProps) {
       {whole === null ? null : <PhoneBar panel={panel} onPanel={setPanel} />}
     </>
   );
-}
-
-/** What was counted on with another cure; one that sets the same field gives way to it. */
-function withOneMore(chosen: readonly CureRecord[], cure: CureRecord): CureRecord[] {
-  const isSet = ({ path }: Edit): boolean => cure.edits.some((edit) => edit.path === path);
-  return [...chosen.filter(({ edits }) => !edits.some(isSet)), cure];
 }
 
 /**
