@@ -80,9 +80,11 @@ test('what a cure sets keeps its meaning when the units are switched', () => {
     { path: 'shaft', value: { name: '21', closedLength: { value: length } } },
     { path: 'implement.mastHeight', value: mast },
   ];
-  expect(inUnits({ chosen: [{ part: '18', edits: edits('21', '18 1/2') }] }, 'metric')).toEqual({
+  const nothing = { price: null, amount: null, count: 1, returnable: true, altersMachine: false };
+  const part = { kind: 'part', part: '18', on: 'shaft', ...nothing };
+  expect(inUnits({ chosen: [{ ...part, edits: edits('21', '18 1/2') }] }, 'metric')).toEqual({
     units: 'metric',
-    chosen: [{ part: '18', edits: edits('21 in', '18 1/2 in') }],
+    chosen: [{ ...part, edits: edits('21 in', '18 1/2 in') }],
   });
 });
 
