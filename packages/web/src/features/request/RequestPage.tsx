@@ -82,7 +82,7 @@ export function RequestPage({ document }: { readonly document: SetupDocument }) 
   );
 }
 
-/** How many are asked for at first: those that decide most for their time; more tire whoever reads them. */
+/** How many are asked for at first: those that decide most for their time; more tire whoever reads them. Our own choice. */
 const askedFirst = 5;
 
 interface HowManyProps {
